@@ -1,0 +1,125 @@
+package analyze
+
+import (
+	"saywhy/lexicon"
+)
+
+// sign is something in a sentence that shows an area.
+type sign struct {
+	area lexicon.Area
+	told bool // something concrete is said, not only the area named
+	from int  // token
+	to   int
+}
+
+// areas decides what each sentence speaks of: by the sensory words in it, by
+// the signs of the lexicon, and for a sentence that only points back ("This
+// was so that …") by the one before.
+type areas struct{ words *vocabulary }
+
+func (d areas) read(r *reading) {
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		s.signs = d.signs(s)
+		s.areas = inOrder(s.signs)
+		if i > 0 && refersBack(s) {
+			d.takeOver(s, &r.sentences[i-1])
+		}
+		for n := range s.why {
+			w := &s.why[n]
+			if w.explains < 0 && i > 0 {
+				w.explains = r.sentences[i-1].n
+			} else {
+				w.explains = s.n
+			}
+		}
+	}
+}
+
+// signs lists what shows an area in the sentence.
+func (d areas) signs(s *sentence) []sign {
+	var out []sign
+	for _, w := range s.sensory {
+		if w.supposed || w.other {
+			continue
+		}
+		out = append(out, sign{area: w.sense.Area(), told: true, from: w.from, to: w.to})
+	}
+	change := len(s.tokens)
+	hits := d.words.cues.find(s.tokens)
+	for _, h := range hits {
+		if lexicon.Area(h.Label) == lexicon.Improvement && h.Step == "told" && h.from < change {
+			change = h.from
+		}
+	}
+	for _, h := range hits {
+		area := lexicon.Area(h.Label)
+		if area == lexicon.Technique && (h.from >= change || passive(s.tokens, h)) {
+			continue
+		}
+		out = append(out, sign{area: area, told: h.Step == "told", from: h.from, to: h.to})
+	}
+	return out
+}
+
+// passive reports a technique that only names the dish or its parts ("roast
+// potatoes", "fried egg"), told by nobody's doing.
+func passive(tokens []token, h hit) bool {
+	t := &tokens[h.from]
+	return t.isNoun() || t.isAdj()
+}
+
+// inOrder lists the areas of signs without repeats, in the order of reports.
+func inOrder(signs []sign) []lexicon.Area {
+	var out []lexicon.Area
+	for _, a := range lexicon.Areas() {
+		for _, s := range signs {
+			if s.area == a {
+				out = append(out, a)
+				break
+			}
+		}
+	}
+	return out
+}
+
+// refersBack reports whether the sentence speaks of what the one before said:
+// it begins with "this", "that" or "it" and gives the reason or the result,
+// and shows no area itself.
+func refersBack(s *sentence) bool {
+	if len(s.tokens) == 0 {
+		return false
+	}
+	t := &s.tokens[0]
+	if len(s.why) == 0 {
+		return false
+	}
+	if len(s.areas) > 0 && !s.startsWithPointer() {
+		return false
+	}
+	return s.startsWithPointer() || t.in("because", "so", "otherwise")
+}
+
+func (s *sentence) startsWithPointer() bool {
+	for i := 0; i < len(s.tokens) && i < 3; i++ {
+		t := &s.tokens[i]
+		if t.in("this", "that", "thats") {
+			return true
+		}
+		if t.in("i", "we", "and", "but", "so", "did", "it", "think") {
+			continue
+		}
+		return false
+	}
+	return false
+}
+
+// takeOver gives the sentence the areas of the one it points at.
+func (d areas) takeOver(s, before *sentence) {
+	for _, a := range before.areas {
+		if !s.has(a) {
+			s.signs = append(s.signs, sign{area: a})
+		}
+	}
+	s.areas = inOrder(s.signs)
+}

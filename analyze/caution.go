@@ -1,0 +1,178 @@
+package analyze
+
+import (
+	"strconv"
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// cautioning finds what a responsible adult ought to look at. A danger that
+// the text denies, avoids, puts right or only imagines is none.
+type cautioning struct{ words *vocabulary }
+
+func (d cautioning) read(r *reading) {
+	topic := d.topics(r)
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		hits := d.words.dangers.find(s.tokens)
+		var after []hit
+		if i+1 < len(r.sentences) {
+			after = d.words.dangers.find(r.sentences[i+1].tokens)
+		}
+		for _, kind := range lexicon.CautionKinds() {
+			if !d.danger(s, hits, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
+				continue
+			}
+			if has(hits, kind, "unless") || has(after, kind, "after") || d.needsTopic(kind) && !topic[kind] {
+				continue
+			}
+			c := d.words.lex.Reading.Cautions[kind]
+			r.cautions = append(r.cautions, Caution{
+				Kind: kind, Sentence: s.n, Text: r.Text[s.start:s.end], Advice: advice(c, r.Role), Source: c.Source,
+			})
+		}
+	}
+}
+
+// advice is for the reader: a learner is sent to the adult first.
+func advice(c lexicon.Caution, role Role) string {
+	if role == Learner {
+		return "Show this to the adult who cooks with you. " + c.Advice
+	}
+	return c.Advice
+}
+
+// topics finds which kinds the text gives ground for at all.
+func (d cautioning) topics(r *reading) map[string]bool {
+	out := map[string]bool{}
+	mark := func(tokens []token) {
+		for _, h := range d.words.dangers.find(tokens) {
+			if h.Step == "topic" {
+				out[h.Label] = true
+			}
+		}
+	}
+	for i := range r.sentences {
+		mark(r.sentences[i].tokens)
+	}
+	if r.Title != "" {
+		title := sentence{tokens: tokenizer{}.tokens(r.Title, span{0, len(r.Title)})}
+		for i := range title.tokens {
+			t := &title.tokens[i]
+			t.stem, t.kind = d.words.stem(t.norm), d.words.nouns.Kind(t.norm)
+		}
+		mark(title.tokens)
+	}
+	for _, h := range r.brief.Dish.Hazards {
+		switch h {
+		case "raw meat", "raw poultry", "raw fish", "raw egg":
+			out["undercooked"], out["cross-contact"] = true, true
+		case "cooling rice", "chilling", "reheating":
+			out["storage"] = true
+		}
+	}
+	return out
+}
+
+func (d cautioning) needsTopic(kind string) bool {
+	for _, l := range d.words.dangers.all {
+		if l.Label == kind && l.Step == "topic" {
+			return true
+		}
+	}
+	return false
+}
+
+func has(hits []hit, kind, step string) bool {
+	for _, h := range hits {
+		if h.Label == kind && h.Step == step {
+			return true
+		}
+	}
+	return false
+}
+
+// danger reports whether a sign of the kind stands in the sentence as a fact.
+func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
+	for _, h := range hits {
+		if h.Label != kind || h.Step != "sign" {
+			continue
+		}
+		if !imagined(s.tokens, h.from) {
+			return true
+		}
+	}
+	return false
+}
+
+// imagined reports whether what starts at token i is only imagined, advised or
+// prevented: "if you", "would have", "so that it does not", "to avoid".
+func imagined(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	for j := max(0, start-1); j < i; j++ {
+		t := &tokens[j]
+		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "in-case", "stop", "should", "must", "never") {
+			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell") {
+				continue
+			}
+			return true
+		}
+	}
+	return false
+}
+
+// Limits of the core temperature that food which must be cooked through has to
+// reach: 70 °C held for two minutes (Food Standards Agency; World Health
+// Organization, Five keys), 158 °F.
+const (
+	coreCelsius    = 70
+	coreFahrenheit = 158
+)
+
+// tooCool reports whether the sentence tells of a probe that read less than
+// the limit in a food that must be cooked through.
+func (d cautioning) tooCool(r *reading, s *sentence) bool {
+	probe, protein := false, false
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		probe = probe || t.in("probe", "thermometer", "core", "probed") || strings.HasPrefix(t.norm, "thermo")
+		protein = protein || d.words.nouns.MustCook(t.norm)
+	}
+	if !probe {
+		return false
+	}
+	for i := range s.tokens {
+		v, err := strconv.ParseFloat(s.tokens[i].norm, 64)
+		if err != nil || v < 30 || v > 200 {
+			continue
+		}
+		limit := float64(coreCelsius)
+		for j := i + 1; j < len(s.tokens) && j <= i+2; j++ {
+			if s.tokens[j].in("f", "fahrenheit") {
+				limit = coreFahrenheit
+			}
+			if s.tokens[j].in("min", "mins", "minutes", "g", "ml", "hours") {
+				v = 1000
+			}
+		}
+		if v < limit {
+			return !mendedLater(s.tokens, i)
+		}
+	}
+	return false
+}
+
+// mendedLater reports whether the sentence goes on to say it was put right, or
+// that a higher reading came.
+func mendedLater(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens); j++ {
+		if tokens[j].in("back", "until", "till", "more", "longer", "again", "another") {
+			return true
+		}
+		if v, err := strconv.ParseFloat(tokens[j].norm, 64); err == nil && v >= coreCelsius && v < 110 {
+			return true
+		}
+	}
+	return false
+}

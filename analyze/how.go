@@ -1,0 +1,338 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// clause is a phrase of means or reason.
+type clause struct {
+	span
+	from, to int // tokens
+	explains int // of a reason: the number of the sentence it explains; 0 for its own
+}
+
+// means finds the phrases that tell the means or manner by which something was
+// done.
+type means struct{ words *vocabulary }
+
+func (d means) read(r *reading) {
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		s.how = d.find(s)
+	}
+}
+
+func (d means) find(s *sentence) []clause {
+	tokens := s.tokens
+	var out []clause
+	add := func(from, to int) {
+		if n := len(out); n > 0 && from < out[n-1].to {
+			return
+		}
+		to = max(to, from+1)
+		out = append(out, clause{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to})
+	}
+	for i := range tokens {
+		if to, ok := d.at(tokens, i); ok {
+			add(i, to)
+		}
+	}
+	return out
+}
+
+// at reports whether a phrase of means begins at token i, and where it ends.
+func (d means) at(tokens []token, i int) (int, bool) {
+	t := &tokens[i]
+	next := func(n int) *token {
+		if i+n < len(tokens) {
+			return &tokens[i+n]
+		}
+		return &token{}
+	}
+	switch t.norm {
+	case "by":
+		// by + -ing (an adverb may stand between) is means in nine cases of
+		// ten (GUM: 118 of 125); "by hand"; not "by five", "by the oven".
+		n := 1
+		for next(n).isAdv() && n < 3 {
+			n++
+		}
+		switch {
+		case next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5 && !next(n).in("evening", "morning", "ceiling", "spring", "pudding", "filling"):
+			return clauseEnd(tokens, i+n), true
+		case next(1).in("hand", "eye", "touch", "feel", "spoonfuls"):
+			return i + 2, true
+		case next(1).in("the", "a") && next(2).in("spoonful", "handful", "spoon", "teaspoon", "ladleful", "ladle", "tablespoon"):
+			return i + 3, true
+		}
+	case "using", "useing":
+		if i > 0 && (tokens[i-1].in("was", "were", "am", "be", "is", "are", "been", "of", "for", "about", "from", "started", "start", "tried", "try", "than", "like", "means", "enjoyed") || tokens[i-1].isNoun() && tokens[i-1].kind == lexicon.NoKind && tokens[i-1].in("idea")) {
+			return 0, false
+		}
+		if i == 0 && !next(1).pause() || i > 0 {
+			return clauseEnd(tokens, i), true
+		}
+	case "used":
+		// "I used a fork to mix": a tool and what was done with it.
+		if next(1).in("to") || i > 0 && (tokens[i-1].in("was", "be", "is", "are", "were", "get", "got")) {
+			return 0, false
+		}
+		if h := phraseHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && h+1 < len(tokens) && (tokens[h+1].norm == "to" || tokens[h+1].norm == "for" || tokens[h+1].norm == "so") {
+			return clauseEnd(tokens, i), true
+		}
+	case "with":
+		if to, ok := d.with(tokens, i); ok {
+			return to, true
+		}
+	case "without":
+		n := 1
+		for next(n).isAdv() || next(n).in("the", "my", "it", "them") && n < 3 {
+			n++
+		}
+		if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
+			return clauseEnd(tokens, i+n), true
+		}
+	case "in":
+		if to, ok := d.portions(tokens, i); ok {
+			return to, true
+		}
+		if d.withinTool(tokens, i) {
+			return clauseEnd(tokens, i), true
+		}
+	case "a", "one", "two", "bit", "little", "half":
+		// "a bit at a time", "one at a time", "little by little"
+		for n := 1; n <= 4; n++ {
+			if next(n).norm == "at" && next(n+1).in("a", "once") && next(n+2).norm == "time" {
+				return i + n + 3, true
+			}
+			if next(n).pause() {
+				break
+			}
+		}
+		if t.norm == "little" && next(1).norm == "by" || t.norm == "bit" && next(1).norm == "by" {
+			return i + 3, true
+		}
+	case "all":
+		if next(1).norm == "at" && next(2).in("once", "one") {
+			return i + 3, true
+		}
+		if next(1).norm == "in" && next(2).norm == "one" {
+			return i + 3, true
+		}
+	case "on", "over", "at":
+		if to, ok := d.heat(tokens, i); ok {
+			return to, true
+		}
+		if t.norm == "on" && d.cookedOn(tokens, i) {
+			return clauseEnd(tokens, i), true
+		}
+	case "through", "under", "between", "against", "off":
+		if h := phraseHead(tokens, i); h >= 0 && h-i <= 5 && d.cooking(tokens, i) {
+			if t.norm == "off" && tokens[h].norm == "heat" {
+				return h + 1, true
+			}
+			if t.norm != "off" && (tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "finger", "fingers", "palm", "hands", "palms", "teeth")) {
+				return h + 1, true
+			}
+		}
+	case "from":
+		if next(1).in("a", "the") && next(2).in("height") {
+			return i + 3, true
+		}
+	case "like":
+		// "like Mum does", "like you showed me"
+		if (next(1).kind == lexicon.Person || next(1).tag == "PRP" || next(1).tag == "PRP$") && d.cooking(tokens, i) {
+			for n := 2; n <= 4; n++ {
+				if next(n).in("does", "did", "do", "showed", "taught", "said", "told", "shows") {
+					return i + n + 1, true
+				}
+			}
+		}
+	}
+	// ", shaking it the whole time": a participle clause behind an action.
+	if t.tag == "VBG" && i > 0 && d.accompanies(tokens, i) {
+		return clauseEnd(tokens, i), true
+	}
+	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !t.in("carefully") {
+		return i + 1, true
+	}
+	return 0, false
+}
+
+// implement reports whether a noun names something one works with.
+func (d means) implement(t *token) bool {
+	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body || t.in("hands", "hand", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
+}
+
+// with decides whether "with" at token i tells by what means: its noun is a
+// tool, a hand or a cloth, or what a technique was done with ("brushed with
+// egg"). Company ("with Dad"), parts ("soup with leeks") and what a dish was
+// served with are not.
+func (d means) with(tokens []token, i int) (int, bool) {
+	h := phraseHead(tokens, i)
+	if h < 0 || h-i > 6 || i == 0 {
+		return 0, false
+	}
+	if tokens[i+1].kind == lexicon.Person || tokens[i+1].tag == "PRP" {
+		return 0, false
+	}
+	start := clauseStart(tokens, i)
+	verb := -1
+	for j := i - 1; j >= start; j-- {
+		if tokens[j].isVerb() {
+			verb = j
+			break
+		}
+	}
+	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) {
+		return 0, false
+	}
+	if tokens[i-1].in("happy", "pleased", "along", "together", "fun", "wrong", "up") {
+		return 0, false
+	}
+	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
+		return max(h+1, i+2), true
+	}
+	// of/pinch: "with the back of a spoon"
+	if h+2 < len(tokens) && tokens[h+1].norm == "of" {
+		if g := phraseHead(tokens, h+1); g >= 0 && d.implement(&tokens[g]) {
+			return g + 1, true
+		}
+	}
+	if verb >= 0 && tokens[h].kind.Food() && d.treats(tokens[verb].stem) && !tokens[verb].isAdj() {
+		return h + 1, true
+	}
+	return 0, false
+}
+
+// treats reports whether a technique is done with something put on or in.
+func (d means) treats(stem string) bool {
+	switch stem {
+	case "brush", "boil", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "fri", "poach", "simmer", "wash", "wipe", "scrub":
+		return true
+	}
+	return false
+}
+
+// portions matches "in three goes", "in batches", "in small amounts".
+func (d means) portions(tokens []token, i int) (int, bool) {
+	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
+		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "lumps", "go") {
+			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
+				continue
+			}
+			if !d.cooking(tokens, i) {
+				return 0, false
+			}
+			if tokens[j].norm == "one" {
+				j++
+			}
+			return j + 1, true
+		}
+		if !(tokens[j].isAdj() || tokens[j].tag == "CD" || tokens[j].tag == "DT" || tokens[j].in("about", "two", "three", "four", "five", "the", "small", "little")) {
+			break
+		}
+	}
+	return 0, false
+}
+
+// withinTool matches cooking in something that shapes the method: "in a dry
+// pan", "in a colander", not "in the oven".
+func (d means) withinTool(tokens []token, i int) bool {
+	h := phraseHead(tokens, i)
+	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
+		return false
+	}
+	if tokens[h].in("colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel") {
+		return true
+	}
+	return tokens[h].kind == lexicon.Tool && tokens[h].in("pan", "frying", "dish", "tin") && h-i >= 3 && tokens[h-1].isAdj()
+}
+
+// cookedOn matches "on kitchen roll", "on a rack", "on a damp cloth".
+func (d means) cookedOn(tokens []token, i int) bool {
+	h := phraseHead(tokens, i)
+	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
+		return false
+	}
+	return tokens[h].in("roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
+}
+
+// heat matches the level of heat: "over a low heat", "on medium", "at 160 C".
+func (d means) heat(tokens []token, i int) (int, bool) {
+	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
+		t := &tokens[j]
+		if t.in("heat", "flame", "simmer", "setting") {
+			if j-i < 2 || j-i == 2 && tokens[i+1].tag == "DT" {
+				return 0, false
+			}
+			if !d.cooking(tokens, i) {
+				return 0, false
+			}
+			return j + 1, true
+		}
+		if tokens[i].norm == "at" && t.tag == "CD" && j+1 < len(tokens) && tokens[j+1].in("c", "°", "°c", "degrees", "f") && d.cooking(tokens, i) {
+			return j + 2, true
+		}
+		if !(t.tag == "DT" || t.isAdj() || t.tag == "CD" || t.isAdv() || t.in("medium", "low", "high", "gentle", "only", "about")) {
+			return 0, false
+		}
+	}
+	return 0, false
+}
+
+// accompanies reports whether the participle at token i goes with an action:
+// it stands behind a comma, or behind the object, and the clause before tells
+// what somebody did.
+func (d means) accompanies(tokens []token, i int) bool {
+	prev := &tokens[i-1]
+	adverb := prev.in("only", "just", "gently", "slowly", "constantly", "always", "still", "carefully")
+	j := i - 1
+	if adverb {
+		j--
+	}
+	if j < 1 || tokens[j].norm != "," {
+		return false
+	}
+	if tokens[i].in("including", "being", "meaning", "making", "leaving", "giving", "causing", "having", "something", "anything", "nothing", "everything", "according", "considering", "depending", "following", "looking", "sitting", "saying", "thinking", "wondering", "using", "regarding", "allowing", "resulting", "creating", "becoming", "reaching", "suggesting", "showing", "using", "washing", "icing", "seasoning", "topping", "filling", "pudding", "dressing", "frosting", "stuffing") {
+		return false
+	}
+	if i+1 < len(tokens) && (tokens[i+1].norm == "and" || tokens[i+1].norm == "," || tokens[i+1].pause()) {
+		return false
+	}
+	return d.technique(tokens, clauseStart(tokens, j), j)
+}
+
+// cooking reports whether a technique stands in the clause around token i.
+func (d means) cooking(tokens []token, i int) bool {
+	return d.technique(tokens, max(0, min(clauseStart(tokens, i), i-8)), min(len(tokens), clauseEnd(tokens, i)))
+}
+
+// cookedNear is cooking within a few words: an adverb belongs to the verb it
+// stands beside.
+func (d means) cookedNear(tokens []token, i int) bool {
+	return d.technique(tokens, max(clauseStart(tokens, i), i-6), min(len(tokens), i+3))
+}
+
+// technique reports whether one of the tokens is a verb of working with food
+// that somebody carried out.
+func (d means) technique(tokens []token, from, to int) bool {
+	for j := max(0, from); j < to && j < len(tokens); j++ {
+		t := &tokens[j]
+		if d.words.works[t.stem] && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {
+			return true
+		}
+	}
+	return false
+}
+
+// manner reports whether an adverb tells in what manner food was worked.
+func (d means) manner(w string) bool {
+	switch w {
+	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "sideways", "softly":
+		return true
+	}
+	return false
+}

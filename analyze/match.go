@@ -1,0 +1,142 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// patterns is a set of patterns indexed by how they can begin.
+type patterns struct {
+	all   []lexicon.Labelled
+	words map[string][]int
+	stems map[string][]int
+	kinds map[lexicon.Kind][]int
+	any   []int // begin with a tag, or with a part that may be missing
+}
+
+func newPatterns(list []lexicon.Labelled) *patterns {
+	p := &patterns{all: list, words: map[string][]int{}, stems: map[string][]int{}, kinds: map[lexicon.Kind][]int{}}
+	for i, l := range list {
+		first := l.Parts[0]
+		if first.Not {
+			first = l.Parts[1]
+		}
+		if first.Optional || len(first.Tags) > 0 {
+			p.any = append(p.any, i)
+			continue
+		}
+		for _, w := range first.Words {
+			p.words[w] = append(p.words[w], i)
+		}
+		for _, s := range first.Stems {
+			p.stems[s] = append(p.stems[s], i)
+		}
+		for _, s := range first.Tagged {
+			p.stems[s.Stem] = append(p.stems[s.Stem], i)
+		}
+		for _, k := range first.Kinds {
+			p.kinds[k] = append(p.kinds[k], i)
+		}
+	}
+	return p
+}
+
+// hit is a pattern found in a sentence: tokens[from:to].
+type hit struct {
+	lexicon.Labelled
+	from, to int
+}
+
+// find returns every pattern that begins at some token, in text order; for
+// each pattern and place only its shortest match.
+func (p *patterns) find(tokens []token) []hit {
+	var out []hit
+	for i := range tokens {
+		t := &tokens[i]
+		for _, list := range [][]int{p.words[t.norm], p.stems[t.stem], p.kinds[t.kind], p.any} {
+			for _, n := range list {
+				l := p.all[n]
+				if to, ok := matchAt(tokens, i, l.Parts); ok {
+					out = append(out, hit{Labelled: l, from: i, to: to})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// matchAt matches parts from token i on and returns the token behind the
+// match. A gap does not reach over the end of a clause marked by ; or :, and
+// prefers the nearest word.
+func matchAt(tokens []token, i int, parts []lexicon.Part) (int, bool) {
+	if len(parts) > 0 && parts[0].Not {
+		if i > 0 && fits(&tokens[i-1], parts[0]) {
+			return 0, false
+		}
+		parts = parts[1:]
+	}
+	return match(tokens, i, parts)
+}
+
+func match(tokens []token, i int, parts []lexicon.Part) (int, bool) {
+	if len(parts) == 0 {
+		return i, true
+	}
+	p := parts[0]
+	if p.Not {
+		if i < len(tokens) && fits(&tokens[i], p) {
+			return 0, false
+		}
+		return match(tokens, i, parts[1:])
+	}
+	for j := i; j <= i+p.Gap && j < len(tokens); j++ {
+		if fits(&tokens[j], p) {
+			if to, ok := match(tokens, j+1, parts[1:]); ok {
+				return to, true
+			}
+		}
+		if j < i+p.Gap && closesClause(tokens[j].norm) {
+			break
+		}
+	}
+	if p.Optional {
+		return match(tokens, i, parts[1:])
+	}
+	return 0, false
+}
+
+func closesClause(norm string) bool { return norm == ";" || norm == "." || norm == "!" || norm == "?" }
+
+func fits(t *token, p lexicon.Part) bool {
+	for _, w := range p.Words {
+		if t.norm == w {
+			return true
+		}
+	}
+	if t.stem != "" {
+		for _, s := range p.Stems {
+			if t.stem == s {
+				return true
+			}
+		}
+	}
+	for _, s := range p.Tagged {
+		if t.stem == s.Stem && strings.HasPrefix(t.tag, s.Tag) {
+			return true
+		}
+	}
+	if t.kind != lexicon.NoKind {
+		for _, k := range p.Kinds {
+			if t.kind == k || k == lexicon.Ingredient && t.kind == lexicon.DishNoun {
+				return true
+			}
+		}
+	}
+	for _, tag := range p.Tags {
+		if strings.HasPrefix(t.tag, tag) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,463 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// sensoryWord is a word or short phrase about the food that a reader can see,
+// smell, taste or feel.
+type sensoryWord struct {
+	span
+	from, to int // tokens
+	sense    lexicon.Sense
+	word     string // the list's headword; "" when the list has none
+	denied   bool
+	supposed bool // only imagined or meant: it says nothing of how the food was
+	other    bool // of another time's dish
+}
+
+// sensing finds sensory words and decides their sense by what they describe.
+type sensing struct{ words *vocabulary }
+
+// candidate is a form of the list found at tokens[from:to].
+type candidate struct {
+	from, to int
+	readings []sensed
+	open     bool // found by its place in the sentence, not on the list
+}
+
+func (d sensing) read(r *reading) {
+	var heading lexicon.Sense
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		if h, ok := headingSense(s.tokens); ok {
+			heading = h
+		} else if startsWithHeading(s.tokens) {
+			heading = ""
+		}
+		s.sensory = d.find(s, heading)
+	}
+}
+
+// headingSense returns the sense that a sentence's heading names ("Taste:"),
+// if it names just one.
+func headingSense(tokens []token) (lexicon.Sense, bool) {
+	var found lexicon.Sense
+	for i := 0; i < len(tokens) && i < 5; i++ {
+		if tokens[i].norm == ":" || tokens[i].norm == "-" || tokens[i].norm == "--" {
+			return found, found != ""
+		}
+		if s, ok := senseOfNoun(tokens[i].norm); ok {
+			if found != "" {
+				return "", false
+			}
+			found = s
+		}
+	}
+	return "", false
+}
+
+func startsWithHeading(tokens []token) bool {
+	for i := 0; i < len(tokens) && i < 5; i++ {
+		if tokens[i].norm == ":" {
+			return true
+		}
+	}
+	return false
+}
+
+func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
+	tokens := s.tokens
+	blocked := make([]bool, len(tokens))
+	for _, h := range d.words.unsensed.find(tokens) {
+		for i := h.from; i < h.to; i++ {
+			blocked[i] = true
+		}
+	}
+	var found []candidate
+	for i := 0; i < len(tokens); {
+		c, ok := d.at(tokens, i)
+		if !ok {
+			i++
+			continue
+		}
+		if c.to-c.from == 1 && blocked[i] || !d.describesFood(tokens, c) {
+			i++
+			continue
+		}
+		found = append(found, c)
+		i = c.to
+	}
+	found = d.comparisons(tokens, found)
+	var out []sensoryWord
+	for n, c := range found {
+		w := sensoryWord{
+			span: span{tokens[c.from].start, tokens[c.to-1].end},
+			from: c.from, to: c.to,
+			denied:   denied(tokens, c.from) || denying(tokens, c),
+			supposed: supposed(tokens, c.from),
+			other:    otherTime(tokens, c.from),
+		}
+		r := d.choose(tokens, found, n, heading)
+		w.sense, w.word = r.sense, r.head
+		out = append(out, w)
+	}
+	return out
+}
+
+// denying reports whether the phrase itself holds its denial ("not sweet
+// enough" listed as a whole is a quality, "n't" inside is not).
+func denying([]token, candidate) bool { return false }
+
+// otherTime reports whether the clause speaks of a dish made before.
+func otherTime(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("last", "previous", "previously", "usually", "normally") && j+1 < len(tokens) && (tokens[j+1].kind == lexicon.Time || tokens[j+1].in("time", "week", "month", "one", "ones", "batch") || tokens[j].norm != "last") {
+			return true
+		}
+	}
+	return false
+}
+
+// at looks the list up at token i, the longest phrase first.
+func (d sensing) at(tokens []token, i int) (candidate, bool) {
+	t := &tokens[i]
+	if !t.word {
+		return candidate{}, false
+	}
+	first := t.norm
+	if h := strings.IndexByte(first, '-'); h > 0 {
+		first = first[:h]
+	}
+	for _, p := range d.words.phrases[first] {
+		if to, ok := phraseAt(tokens, i, p.words); ok {
+			c := candidate{from: i, to: to}
+			for _, q := range d.words.phrases[first] {
+				if strings.Join(q.words, " ") == strings.Join(p.words, " ") {
+					c.readings = append(c.readings, q.sensed)
+				}
+			}
+			return c, true
+		}
+	}
+	if r := d.words.singles[t.norm]; len(r) > 0 {
+		return candidate{from: i, to: i + 1, readings: r}, true
+	}
+	// "reddish-brown", "semi-soft": the last part decides.
+	if h := strings.LastIndexByte(t.norm, '-'); h > 0 {
+		if r := d.words.singles[t.norm[h+1:]]; len(r) > 0 && !strings.HasPrefix(t.norm, "deep-") && !strings.HasPrefix(t.norm, "pan-") {
+			return candidate{from: i, to: i + 1, readings: r}, true
+		}
+	}
+	return candidate{}, false
+}
+
+// phraseAt reports whether the words stand at token i and where they end. A
+// hyphen in the text is as good as a space.
+func phraseAt(tokens []token, i int, words []string) (int, bool) {
+	n := 0
+	for j := i; j < len(tokens); j++ {
+		for _, part := range strings.Split(tokens[j].norm, "-") {
+			if n == len(words) || part != words[n] {
+				return 0, false
+			}
+			n++
+		}
+		if n == len(words) {
+			return j + 1, true
+		}
+	}
+	return 0, false
+}
+
+// describesFood decides by what a listed form describes: an adjective by the
+// noun it stands before or the subject it is said of, a verb by who does it.
+func (d sensing) describesFood(tokens []token, c candidate) bool {
+	t := &tokens[c.from]
+	last := &tokens[c.to-1]
+	if c.to-c.from > 1 && !last.isAdj() {
+		return !d.inertSubject(tokens, c)
+	}
+	if d.doing(tokens, c) {
+		return false
+	}
+	if t.isNoun() && t.kind == lexicon.NoKind || t.isAdj() || t.tag == "VBN" || t.tag == "VBG" || t.isVerb() || t.isAdv() || t.isNoun() {
+		if head := phraseHead(tokens, c.to-1); head >= 0 && !t.isVerbForm() && !(last.isNoun() && !d.adjectival(last.norm)) {
+			return d.describedBy(tokens, c, head)
+		}
+	}
+	if t.isAdv() && strings.HasSuffix(t.norm, "ly") && !afterLinkingVerb(tokens, c.from) {
+		// "evenly browned" and "beautifully golden" speak of the food;
+		// "stirred evenly" of the work.
+		return c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
+	}
+	return !d.inertSubject(tokens, c)
+}
+
+// isVerbForm reports whether the token is a finite verb.
+func (t *token) isVerbForm() bool { return t.tag == "VBD" || t.tag == "VBZ" || t.tag == "VBP" }
+
+// adjectival reports whether the form has the look of an adjective, whatever
+// the tagger says.
+func (d sensing) adjectival(w string) bool {
+	return strings.HasSuffix(w, "y") || strings.HasSuffix(w, "ish") || strings.HasSuffix(w, "en") || strings.HasSuffix(w, "ed")
+}
+
+// doing reports whether the form is something that somebody did: "I browned
+// the meat", "creamed the butter", "by melting", "to soften".
+func (d sensing) doing(tokens []token, c candidate) bool {
+	i := c.from
+	t := &tokens[i]
+	if !t.isVerb() {
+		return false
+	}
+	object := c.to < len(tokens) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
+	if i == 0 || tokens[i-1].pause() {
+		return object && t.tag != "VBN" || t.tag == "VB" || object && t.tag == "VBN" && strings.HasSuffix(t.norm, "ed")
+	}
+	prev := &tokens[i-1]
+	switch {
+	case t.tag == "VB" && prev.in("to", "and", "then", "not", "n't"):
+		return object || prev.norm == "to" && !afterSubject(tokens, i)
+	case t.tag == "VBG" && (prev.tag == "IN" || prev.in("when", "while")) && object:
+		return true
+	}
+	if t.tag == "VBN" && prev.tag != "PRP" {
+		if v := predicateOf(tokens, i); v >= 0 && tokens[v].in("be", "is", "was", "were", "are", "been", "'s", "get", "got") {
+			return false
+		}
+	}
+	if s := subject(tokens, i); s >= 0 && tokens[s].human() && !afterLinkingVerb(tokens, i) {
+		return true
+	}
+	if prev.in("and", "then", ",") && object {
+		return true
+	}
+	return false
+}
+
+// afterSubject reports whether an infinitive tells what the food does ("began
+// to brown", "started to ooze") and not what it was done for.
+func afterSubject(tokens []token, i int) bool {
+	return i >= 2 && tokens[i-2].in("began", "started", "starting", "beginning", "tended", "begins", "starts", "managed", "seemed", "seems", "tends", "turned", "going", "refused", "wants", "wanted", "due", "kept")
+}
+
+// describedBy decides for an adjective before the noun at head.
+func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
+	h := &tokens[head]
+	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint") {
+		return false
+	}
+	if h.in("water") && !tokens[c.from].in("green", "pink", "brown", "grey", "cloudy", "orange", "red", "yellow") {
+		return false
+	}
+	if h.in("heat", "temperature", "air", "steam", "line", "lines", "ring") && h.kind == lexicon.Other && !predicateNear(tokens, c.from) {
+		return false
+	}
+	full := tokens[c.from].norm + " " + h.norm
+	if k := d.words.nouns.Kind(full); k != lexicon.NoKind && head == c.to {
+		return false // brown sugar, sweet potato: a name
+	}
+	if h.kind == lexicon.Ingredient && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
+		return false
+	}
+	return true
+}
+
+func predicateNear(tokens []token, i int) bool { return predicateOf(tokens, i) >= 0 }
+
+// action reports whether the clause tells what somebody did with something, so
+// that an ingredient's quality in it is its state before use.
+func (d sensing) action(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	for j := i - 1; j >= start; j-- {
+		t := &tokens[j]
+		if linkingVerb(t.norm) && !t.in("get", "got", "keep", "kept", "turned", "turn") || t.in("had", "has", "have", "with", "like") {
+			return false
+		}
+		if t.isVerb() {
+			return true
+		}
+	}
+	return start == i || true && !predicateNear(tokens, i) && i-start <= 2
+}
+
+// inertSubject reports whether the form is said of a thing that is no food or
+// of a person.
+func (d sensing) inertSubject(tokens []token, c candidate) bool {
+	v := predicateOf(tokens, c.from)
+	at := v
+	if v < 0 {
+		if tokens[c.from].isVerb() {
+			at = c.from
+		} else {
+			// "left my hands sticky", "made the kitchen hot": the noun right
+			// before is what it is said of.
+			if c.from > 0 && tokens[c.from-1].isNoun() {
+				o := &tokens[c.from-1]
+				return o.inert() || o.human()
+			}
+			return false
+		}
+	}
+	if v >= 0 && (strings.HasPrefix(tokens[v].norm, "smel") || tokens[v].norm == "smelt") {
+		return false // "the kitchen smelt sweet"
+	}
+	s := subject(tokens, at)
+	if s < 0 {
+		return false
+	}
+	sub := &tokens[s]
+	if sub.human() {
+		return v < 0 || !tokens[v].in("got", "get", "kept", "keep", "went", "come", "came")
+	}
+	if sub.in("it", "they", "this", "that", "these", "which") {
+		return d.antecedentInert(tokens, s)
+	}
+	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "water", "steam", "shape", "result", "contrast")
+}
+
+// antecedentInert decides what "it" or "they" stands for by the nouns of the
+// clauses before it in the sentence: inert only if none of them is food.
+func (d sensing) antecedentInert(tokens []token, s int) bool {
+	inert := false
+	for j := s - 1; j >= 0 && j >= s-reach; j-- {
+		t := &tokens[j]
+		if !t.isNoun() {
+			continue
+		}
+		if t.kind.Food() || t.kind == lexicon.NoKind {
+			return false
+		}
+		if t.kind == lexicon.Tool || t.kind == lexicon.Place || t.kind == lexicon.Body || t.kind == lexicon.Cloth {
+			inert = true
+		}
+	}
+	return inert
+}
+
+// choose decides between the senses a form can speak to.
+func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.Sense) sensed {
+	c := all[n]
+	if len(c.readings) == 1 {
+		return c.readings[0]
+	}
+	head := phraseHead(tokens, c.to-1)
+	verb := predicateOf(tokens, c.from)
+	subj := -1
+	if verb >= 0 {
+		subj = subject(tokens, verb)
+	}
+	form := tokenText(tokens, c)
+	best, bestScore := c.readings[0], -1
+	for _, r := range c.readings {
+		score := prior(r.sense)
+		if u, ok := d.words.lex.Reading.Usual[form]; ok && u == r.sense {
+			score += 5
+		} else if u, ok := d.words.lex.Reading.Usual[r.head]; ok && u == r.sense {
+			score += 5
+		}
+		if verb >= 0 {
+			if s, ok := senseOfVerb(tokens[verb].norm); ok && s == r.sense {
+				score += 20
+			}
+		}
+		for _, at := range []int{head, subj} {
+			if at < 0 {
+				continue
+			}
+			if s, ok := senseOfNoun(tokens[at].norm); ok && s == r.sense {
+				score += 24
+			}
+			for _, of := range r.of {
+				if tokens[at].norm == of || singular(tokens[at].norm) == of {
+					score += 3
+				}
+			}
+		}
+		if heading == r.sense {
+			score += 8
+		}
+		for m, o := range all {
+			if m != n && len(o.readings) == 1 && o.readings[0].sense == r.sense && near(tokens, c, o) {
+				score += 4
+			}
+		}
+		if score > bestScore {
+			best, bestScore = r, score
+		}
+	}
+	return best
+}
+
+func tokenText(tokens []token, c candidate) string {
+	parts := make([]string, 0, c.to-c.from)
+	for _, t := range tokens[c.from:c.to] {
+		parts = append(parts, t.norm)
+	}
+	return strings.Join(parts, " ")
+}
+
+// near reports whether two candidates stand in one list: only adverbs, commas
+// and "and" between them.
+func near(tokens []token, a, b candidate) bool {
+	if a.from > b.from {
+		a, b = b, a
+	}
+	if b.from-a.to > 4 {
+		return false
+	}
+	for j := a.to; j < b.from; j++ {
+		if t := &tokens[j]; !t.isAdv() && !t.in("and", ",", "but", "or", "a", "bit", "with") && !t.isAdj() {
+			return false
+		}
+	}
+	return true
+}
+
+// prior is how much a sense is preferred where nothing else decides.
+func prior(s lexicon.Sense) int {
+	switch s {
+	case lexicon.Touch:
+		return 3
+	case lexicon.Tongue:
+		return 2
+	case lexicon.Sight:
+		return 1
+	}
+	return 0
+}
+
+// senseOfVerb returns the sense that a verb of perception names.
+func senseOfVerb(w string) (lexicon.Sense, bool) {
+	switch {
+	case strings.HasPrefix(w, "tast"):
+		return lexicon.Tongue, true
+	case strings.HasPrefix(w, "smel"):
+		return lexicon.Smell, true
+	case strings.HasPrefix(w, "look"):
+		return lexicon.Sight, true
+	case strings.HasPrefix(w, "feel"), w == "felt", strings.HasPrefix(w, "sound"):
+		return lexicon.Touch, true
+	}
+	return "", false
+}
+
+// senseOfNoun returns the sense that a noun names.
+func senseOfNoun(w string) (lexicon.Sense, bool) {
+	switch strings.TrimSuffix(w, "s") {
+	case "taste", "flavour", "flavor", "aftertaste", "seasoning", "kick", "tang":
+		return lexicon.Tongue, true
+	case "smell", "aroma", "scent", "fragrance", "odour", "whiff":
+		return lexicon.Smell, true
+	case "colour", "color", "appearance", "look", "shade", "finish", "surface", "presentation":
+		return lexicon.Sight, true
+	case "texture", "consistency", "mouthfeel", "feel", "bite", "crunch":
+		return lexicon.Touch, true
+	}
+	return "", false
+}
+
+func singular(w string) string { return strings.TrimSuffix(w, "s") }

@@ -1,0 +1,412 @@
+package analyze
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// splitter divides a text into sentences as a person would who reads what a
+// child pasted: lines, bullets and headings count as much as full stops, and a
+// missing capital does not join two sentences.
+//
+// A trained sentence model was weighed and left out: it knows newspaper
+// abbreviations but not bullets, wrapped lines or "180C.Then", which are the
+// work here. The tests count both on the published cases of prose's module.
+type splitter struct{}
+
+// wrapWidth is the shortest longest line, in bytes, of a paragraph whose lines
+// can have been broken by a program instead of by the writer.
+const wrapWidth = 40
+
+func (d splitter) read(r *reading) {
+	for n, s := range d.split(r.Text) {
+		r.sentences = append(r.sentences, sentence{span: s, n: n + 1})
+	}
+}
+
+// split returns the sentences as byte spans of text: in order, not
+// overlapping, without the white space and bullets around them.
+func (splitter) split(text string) []span {
+	var out []span
+	for _, para := range paragraphs(text) {
+		out = appendSentences(out, text, para)
+	}
+	return out
+}
+
+// line is one line of the text without its line end.
+type line struct {
+	span
+	item  bool // it starts with a bullet or number
+	blank bool
+}
+
+// paragraphs joins the lines that belong to one run of text.
+func paragraphs(text string) []span {
+	lines := splitLines(text)
+	var out []span
+	for i := 0; i < len(lines); {
+		if lines[i].blank {
+			i++
+			continue
+		}
+		j := i + 1
+		for j < len(lines) && !lines[j].blank && !lines[j].item {
+			j++
+		}
+		out = appendRuns(out, text, lines[i:j])
+		i = j
+	}
+	return out
+}
+
+// appendRuns joins wrapped lines of one block and keeps the others apart.
+func appendRuns(out []span, text string, block []line) []span {
+	longest := 0
+	for _, l := range block {
+		longest = max(longest, l.end-l.start)
+	}
+	run := block[0].span
+	for i := 1; i < len(block); i++ {
+		if continues(text, block[i-1].span, block[i].span, longest) {
+			run.end = block[i].end
+			continue
+		}
+		out = append(out, run)
+		run = block[i].span
+	}
+	return append(out, run)
+}
+
+// continues reports whether the second line goes on with the sentence of the
+// first: it starts in lower case and the first either ends in the middle of a
+// phrase or is full, so that the next word would not have fitted.
+func continues(text string, a, b span, longest int) bool {
+	first := text[a.start:a.end]
+	next := text[b.start:b.end]
+	last, _ := utf8.DecodeLastRuneInString(first)
+	if strings.ContainsRune(".!?…:;", last) {
+		return longest >= wrapWidth && last != ':' && fillsLine(first, next, longest)
+	}
+	if strings.HasSuffix(first, ",") || strings.HasSuffix(first, "-") && len(first) > 2 {
+		return true
+	}
+	if hangs(lastWord(first)) {
+		return true
+	}
+	r, _ := utf8.DecodeRuneInString(next)
+	lower := unicode.IsLower(r) && r != 'i' || strings.HasPrefix(next, "i ") || unicode.IsLower(r)
+	return lower && longest >= wrapWidth && fillsLine(first, next, longest)
+}
+
+// fillsLine reports whether the first word of next would have made the line
+// longer than the longest of its block.
+func fillsLine(first, next string, longest int) bool {
+	word := next
+	if i := strings.IndexFunc(next, unicode.IsSpace); i >= 0 {
+		word = next[:i]
+	}
+	return len(first)+1+len(word) > longest && len(first) >= wrapWidth/2
+}
+
+func lastWord(s string) string {
+	i := strings.LastIndexFunc(s, func(r rune) bool { return !unicode.IsLetter(r) && r != '\'' })
+	return strings.ToLower(s[i+1:])
+}
+
+// hangs reports whether a line that ends in the word cannot be over.
+func hangs(word string) bool {
+	switch word {
+	case "the", "a", "an", "and", "or", "but", "because", "to", "of", "with", "so", "my", "our",
+		"was", "were", "is", "very", "really", "for", "from", "into", "by", "that", "which", "had",
+		"have", "i", "as", "it's", "quite", "if", "when", "than", "be", "their", "its":
+		return true
+	}
+	return false
+}
+
+// splitLines finds the lines and takes bullets and white space off them.
+func splitLines(text string) []line {
+	var out []line
+	for start := 0; start <= len(text); {
+		end, next := len(text), len(text)+1
+		for i, r := range text[start:] {
+			if r == '\n' || r == '\r' || r == '\u2028' || r == '\u2029' || r == '\v' || r == '\f' || r == '\u0085' {
+				end = start + i
+				next = end + utf8.RuneLen(r)
+				if r == '\r' && strings.HasPrefix(text[next:], "\n") {
+					next++
+				}
+				break
+			}
+		}
+		out = append(out, newLine(text, start, end))
+		start = next
+	}
+	return out
+}
+
+func newLine(text string, start, end int) line {
+	l := line{span: trim(text, span{start, end})}
+	for {
+		n := bullet(text[l.start:l.end])
+		if n == 0 {
+			break
+		}
+		l.item = true
+		l.span = trim(text, span{l.start + n, l.end})
+	}
+	l.blank = l.start >= l.end
+	return l
+}
+
+// bullet returns the length of a list mark at the start of a line, or 0.
+func bullet(s string) int {
+	r, n := utf8.DecodeRuneInString(s)
+	rest := s[n:]
+	switch {
+	case s == "":
+		return 0
+	case strings.ContainsRune("•·▪◦‣●○■□►▸→✓✔✗☐☑◆★☆⁃", r):
+		return n
+	case strings.ContainsRune("-*–—+>#~", r):
+		next, _ := utf8.DecodeRuneInString(rest)
+		if rest == "" || unicode.IsSpace(next) || unicode.IsLetter(next) || next == r {
+			return n
+		}
+	case unicode.IsDigit(r):
+		i := 0
+		for i < len(s) && i < 2 && s[i] >= '0' && s[i] <= '9' {
+			i++
+		}
+		if i > 0 && i+1 < len(s) && (s[i] == ')' || s[i] == '.') && (s[i+1] == ' ' || s[i+1] == '\t') {
+			return i + 1
+		}
+	case r < utf8.RuneSelf && unicode.IsLower(r):
+		if strings.HasPrefix(rest, ") ") {
+			return n + 1
+		}
+	}
+	return 0
+}
+
+// trim takes white space and invisible marks off both ends of a span.
+func trim(text string, s span) span {
+	for s.start < s.end {
+		r, n := utf8.DecodeRuneInString(text[s.start:s.end])
+		if !padding(r) {
+			break
+		}
+		s.start += n
+	}
+	for s.start < s.end {
+		r, n := utf8.DecodeLastRuneInString(text[s.start:s.end])
+		if !padding(r) {
+			break
+		}
+		s.end -= n
+	}
+	return s
+}
+
+func padding(r rune) bool {
+	switch r {
+	case '\ufeff', '\u200b', '\u200e', '\u200f', '\u2060', 0:
+		return true
+	}
+	return unicode.IsSpace(r)
+}
+
+// appendSentences divides a run of text at its sentence ends. What holds no
+// letter or digit joins the sentence before it ("Lovely. 😀"), or is no
+// sentence at all.
+func appendSentences(out []span, text string, run span) []span {
+	first := len(out)
+	add := func(s span) {
+		s = trim(text, s)
+		switch {
+		case s.start >= s.end:
+		case !strings.ContainsFunc(text[s.start:s.end], wordRune):
+			if len(out) > first {
+				out[len(out)-1].end = s.end
+			}
+		default:
+			out = append(out, s)
+		}
+	}
+	start := run.start
+	for i := run.start; i < run.end; {
+		r, n := utf8.DecodeRuneInString(text[i:run.end])
+		if !terminal(r) {
+			i += n
+			continue
+		}
+		end := i
+		for end < run.end {
+			r, n := utf8.DecodeRuneInString(text[end:run.end])
+			if !terminal(r) {
+				break
+			}
+			end += n
+		}
+		if endsSentence(text, run, i, end) {
+			end = afterClosers(text, end, run.end)
+			add(span{start, end})
+			start = end
+		}
+		i = end
+	}
+	add(span{start, run.end})
+	return out
+}
+
+func terminal(r rune) bool { return r == '.' || r == '!' || r == '?' || r == '…' }
+
+func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
+
+// afterClosers returns the offset behind the closing quotes and brackets that
+// follow a terminal.
+func afterClosers(text string, i, limit int) int {
+	for i < limit {
+		r, n := utf8.DecodeRuneInString(text[i:limit])
+		if !strings.ContainsRune(`"')]}”’»`, r) {
+			break
+		}
+		i += n
+	}
+	return i
+}
+
+// endsSentence reports whether the terminals text[i:end] end a sentence.
+func endsSentence(text string, run span, i, end int) bool {
+	after := afterClosers(text, end, run.end)
+	closed := after > end
+	rest := text[after:run.end]
+	next, _ := utf8.DecodeRuneInString(strings.TrimLeftFunc(rest, unicode.IsSpace))
+	if rest == "" {
+		return true
+	}
+	gap, _ := utf8.DecodeRuneInString(rest)
+	spaced := unicode.IsSpace(gap)
+	mark := text[i:end]
+	dots := strings.Trim(mark, ".…") == "" && (len(mark) > 1)
+
+	switch {
+	case dots:
+		// "lovely… but dry" goes on; "dry... Next time" does not.
+		return unicode.IsUpper(next) && !strings.HasPrefix(strings.TrimLeftFunc(rest, unicode.IsSpace), "I ")
+	case mark != ".":
+		// "Yum!" said Mum: a lower-case word after a closed quotation.
+		if closed && unicode.IsLower(next) {
+			return false
+		}
+		return spaced || wordRune(gap) || closed
+	}
+	word := wordBefore(text[run.start:i])
+	lower := strings.ToLower(word)
+	if spaced {
+		if !closed && abbreviation(lower) {
+			return false
+		}
+		if titled(lower) && unicode.IsUpper(next) {
+			return false
+		}
+		if unitAbbreviation(lower) && unicode.IsLower(next) && !closed {
+			return false
+		}
+		if isInitial(word) && unicode.IsUpper(next) && word != "I" {
+			return false
+		}
+		if strings.Contains(word, ".") && !unicode.IsUpper(next) {
+			return false // "a.m. on Monday"
+		}
+		if (lower == "no" || lower == "p" || lower == "pp") && unicode.IsDigit(next) {
+			return false
+		}
+		return true
+	}
+	// No space: "180C.Then", "nice.the crust", but not "3.5", "e.g.x" or a
+	// file name.
+	if closed {
+		return wordRune(gap)
+	}
+	if !unicode.IsLetter(gap) || isInitial(word) || strings.ContainsAny(word, ".@/") {
+		return false
+	}
+	following := wordAfter(rest)
+	if unicode.IsUpper(gap) {
+		return len(word) > 1 && !strings.Contains(following, ".")
+	}
+	return len(word) > 1 && len(following) > 1 && !webEnding(following) && unicode.IsLetter(lastRune(word))
+}
+
+func lastRune(s string) rune {
+	r, _ := utf8.DecodeLastRuneInString(s)
+	return r
+}
+
+// wordBefore returns the chunk without spaces at the end of s, at most 40
+// bytes of it.
+func wordBefore(s string) string {
+	s = s[max(0, len(s)-40):]
+	i := strings.LastIndexFunc(s, func(r rune) bool {
+		return unicode.IsSpace(r) || strings.ContainsRune("(\"'“‘[,;", r)
+	})
+	if i < 0 {
+		return s
+	}
+	_, n := utf8.DecodeRuneInString(s[i:])
+	return s[i+n:]
+}
+
+func wordAfter(s string) string {
+	s = s[:min(len(s), 40)]
+	if i := strings.IndexFunc(s, func(r rune) bool { return unicode.IsSpace(r) }); i >= 0 {
+		s = s[:i]
+	}
+	return strings.TrimRight(s, ".!?,;:")
+}
+
+func isInitial(word string) bool {
+	return utf8.RuneCountInString(word) == 1 && unicode.IsLetter(lastRune(word))
+}
+
+// abbreviation reports whether a full stop after the word never ends a
+// sentence in these texts.
+func abbreviation(w string) bool {
+	switch w {
+	case "e.g", "i.e", "eg", "ie", "approx", "vs", "cf", "viz", "fig":
+		return true
+	}
+	return false
+}
+
+// titled reports whether the word stands before a name.
+func titled(w string) bool {
+	switch w {
+	case "mr", "mrs", "ms", "dr", "st", "prof", "rev", "sgt", "capt", "mt", "jr", "sr", "gov", "gen", "messrs":
+		return true
+	}
+	return false
+}
+
+// unitAbbreviation reports whether the word is a measure that is often written
+// with a full stop inside a sentence.
+func unitAbbreviation(w string) bool {
+	switch w {
+	case "tbsp", "tsp", "mins", "min", "hrs", "hr", "secs", "sec", "oz", "lb", "lbs", "deg", "temp", "etc", "ml", "kg", "incl", "dept", "co", "inc", "ltd":
+		return true
+	}
+	return false
+}
+
+func webEnding(w string) bool {
+	w = strings.ToLower(w)
+	for _, end := range []string{"com", "co.uk", "uk", "org", "net", "txt", "doc", "docx", "pdf", "jpg", "png", "md", "odt"} {
+		if w == end || strings.HasPrefix(w, end+"/") {
+			return true
+		}
+	}
+	return false
+}

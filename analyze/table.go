@@ -1,0 +1,95 @@
+package analyze
+
+import (
+	"saywhy/lexicon"
+)
+
+// table answers the three steps for the ten areas over the whole text.
+type table struct{}
+
+func (d table) read(r *reading) {
+	for _, a := range lexicon.Areas() {
+		row := AreaRow{Area: a, Expected: expects(r, a), Sentences: []int{}}
+		for i := range r.sentences {
+			s := &r.sentences[i]
+			if !s.has(a) {
+				continue
+			}
+			row.Said = true
+			row.Sentences = append(row.Sentences, s.n)
+			row.Detail = row.Detail || d.detail(s, a)
+			row.Reason = row.Reason || d.reason(r, i, a)
+		}
+		r.rows = append(r.rows, row)
+	}
+}
+
+// expects reports whether the brief asks for the area. An adult is asked for
+// what can be seen and tasted from beside the cook, and not for the technique.
+func expects(r *reading, a lexicon.Area) bool {
+	if r.Role == Adult {
+		switch a {
+		case lexicon.Technique, lexicon.Aroma, lexicon.Improvement:
+			return false
+		}
+	}
+	return r.brief.Dish.Expects(a)
+}
+
+// detail reports whether the sentence says something concrete of the area.
+func (d table) detail(s *sentence, a lexicon.Area) bool {
+	for _, g := range s.signs {
+		if g.area == a && g.told {
+			if a == lexicon.Improvement {
+				return concreteChange(s)
+			}
+			return true
+		}
+	}
+	return false
+}
+
+// concreteChange reports whether a plan for next time names the change: more
+// than that it should be better.
+func concreteChange(s *sentence) bool {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.in("more", "less", "longer", "smaller", "bigger", "thinner", "thicker", "lower", "higher", "earlier", "sooner", "slower", "fewer", "extra", "without", "instead", "slowly", "another") {
+			return true
+		}
+		if t.kind.Food() && t.kind != lexicon.DishNoun || t.kind == lexicon.Tool || t.tag == "CD" {
+			return true
+		}
+		if t.tag == "VB" && !t.in("be", "do", "make", "improve", "try", "change", "have", "go", "get", "know", "like", "say", "it") {
+			return true
+		}
+	}
+	return len(s.sensory) > 0
+}
+
+// reason reports whether sentence i gives a reason for what it says of the
+// area, or the sentence beside it does.
+func (d table) reason(r *reading, i int, a lexicon.Area) bool {
+	s := &r.sentences[i]
+	if len(s.why) > 0 {
+		return true
+	}
+	if a == lexicon.Improvement {
+		return fault(s) || i > 0 && fault(&r.sentences[i-1])
+	}
+	return false
+}
+
+// fault reports whether the sentence tells of something amiss.
+func fault(s *sentence) bool {
+	if len(s.sensory) == 0 && len(s.vague) == 0 {
+		return false
+	}
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.in("too", "bit", "but", "although", "n't", "not", "rather", "slightly", "enough", "little", "only", "lacked") {
+			return true
+		}
+	}
+	return false
+}

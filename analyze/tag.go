@@ -1,0 +1,163 @@
+package analyze
+
+import (
+	"strings"
+	"unicode"
+)
+
+// Tagger assigns a Penn Treebank tag to each word of a sentence. It must be
+// safe for many goroutines and return as many tags as it is given words.
+// analyze/perceptron has the one in use.
+type Tagger interface {
+	Tag(words []string) []string
+}
+
+// tagging gives the tokens of a sentence their tags, stems and kinds.
+type tagging struct {
+	tagger Tagger
+	words  *vocabulary
+}
+
+func (t tagging) read(r *reading) {
+	for i := range r.sentences {
+		t.tag(&r.sentences[i])
+	}
+}
+
+func (t tagging) tag(s *sentence) {
+	shouting := mostlyCapitals(s.tokens)
+	words := make([]string, len(s.tokens))
+	for i, tok := range s.tokens {
+		w := tok.norm
+		switch {
+		case w == "i":
+			w = "I"
+		case tok.word && !shouting && isCapital(tok.text) && i > 0:
+			w = strings.ToUpper(w[:1]) + w[1:]
+		case tok.word && w == tok.norm:
+			w = t.words.correct(w)
+		}
+		words[i] = w
+	}
+	tags := t.tagger.Tag(words)
+	for i := range s.tokens {
+		tok := &s.tokens[i]
+		tok.tag = tags[i]
+		if !tok.word {
+			continue
+		}
+		tok.norm = t.words.correct(tok.norm)
+		tok.stem = t.words.stem(tok.norm)
+		tok.kind = t.words.nouns.Kind(tok.norm)
+	}
+	repair(s.tokens, t.words)
+}
+
+func isCapital(s string) bool {
+	for _, r := range s {
+		return unicode.IsUpper(r)
+	}
+	return false
+}
+
+// mostlyCapitals reports whether a sentence is written in capitals, so that
+// they say nothing about names.
+func mostlyCapitals(tokens []token) bool {
+	upper, lower := 0, 0
+	for _, t := range tokens {
+		for _, r := range t.text {
+			switch {
+			case unicode.IsUpper(r):
+				upper++
+			case unicode.IsLower(r):
+				lower++
+			}
+		}
+	}
+	return upper > lower
+}
+
+// repair mends tags where these texts differ from the newspapers the tagger
+// learnt from. Each rule says what it means in language.
+func repair(tokens []token, words *vocabulary) {
+	for i := range tokens {
+		t := &tokens[i]
+		switch {
+		case t.norm == "i" || t.norm == "we":
+			t.tag = "PRP"
+		case t.norm == "its" && startsPredicate(tokens, i+1):
+			// "its really soft": it is, the apostrophe left out.
+			t.tag = "PRP"
+		case (t.norm == "n't" || t.norm == "not") && t.tag != "RB":
+			t.tag = "RB"
+		case words.describes(t.norm) && afterLinkingVerb(tokens, i):
+			// "was salty", "looked brown": after be, look, smell, taste, feel a
+			// listed describing word is an adjective, whatever the tagger took
+			// it for. A participle stays one: it describes as well.
+			if !strings.HasPrefix(t.tag, "VB") && !strings.HasPrefix(t.tag, "JJ") {
+				t.tag = "JJ"
+			}
+		case i > 0 && tokens[i-1].tag == "PRP" && subjectPronoun(tokens[i-1].norm) && strings.HasPrefix(t.tag, "NN") && i+1 < len(tokens) && strings.HasSuffix(t.norm, "ed"):
+			// "I kneaded the dough": an unknown past tense taken for a noun.
+			t.tag = "VBD"
+		case i == 0 && strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && strings.HasPrefix(t.tag, "NN"):
+			t.tag = "VBD"
+		}
+	}
+}
+
+func subjectPronoun(w string) bool {
+	switch w {
+	case "i", "we", "he", "she", "they", "you", "it":
+		return true
+	}
+	return false
+}
+
+// startsPredicate reports whether the token begins what is said of a subject.
+func startsPredicate(tokens []token, i int) bool {
+	if i >= len(tokens) {
+		return false
+	}
+	switch tokens[i].norm {
+	case "a", "an", "the", "not", "really", "very", "so", "too", "quite", "just", "like", "got", "been", "my", "because", "all", "going":
+		return true
+	}
+	if !strings.HasPrefix(tokens[i].tag, "JJ") {
+		return false
+	}
+	// "its soft." but not "its soft crust"
+	return i+1 >= len(tokens) || !strings.HasPrefix(tokens[i+1].tag, "NN")
+}
+
+// afterLinkingVerb reports whether token i stands after a linking verb with
+// at most adverbs, other describing words and "and" between.
+func afterLinkingVerb(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		t := tokens[j]
+		if linkingVerb(t.norm) {
+			return true
+		}
+		if strings.HasPrefix(t.tag, "RB") || strings.HasPrefix(t.tag, "JJ") || t.norm == "and" || t.norm == "," || t.norm == "a" || t.norm == "bit" || t.norm == "but" || t.norm == "n't" || t.norm == "both" || t.norm == "too" || t.norm == "so" {
+			continue
+		}
+		return false
+	}
+	return false
+}
+
+// linkingVerb reports whether the form belongs to a verb that ties a quality
+// to its subject.
+func linkingVerb(w string) bool {
+	switch w {
+	case "is", "was", "are", "were", "be", "been", "being", "'s", "'re", "am", "'m",
+		"look", "looks", "looked", "looking", "smell", "smells", "smelt", "smelled",
+		"taste", "tastes", "tasted", "feel", "feels", "felt", "seem", "seems", "seemed",
+		"go", "goes", "went", "gone", "going", "get", "gets", "got", "getting",
+		"turn", "turns", "turned", "become", "becomes", "became",
+		"stay", "stays", "stayed", "remain", "remained", "keep", "kept", "sound", "sounds", "sounded",
+		"appear", "appeared", "come", "came", "comes", "its", "wa", "wuz", "prove", "proved":
+		return true
+	}
+	return false
+}

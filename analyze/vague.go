@@ -1,0 +1,114 @@
+package analyze
+
+import (
+	"saywhy/lexicon"
+)
+
+// vagueWord is a word that judges without telling.
+type vagueWord struct {
+	span
+	from, to int // tokens
+	bare     bool
+}
+
+// judging finds the words that judge.
+type judging struct{ words *vocabulary }
+
+func (d judging) read(r *reading) {
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		s.vague = d.find(s)
+	}
+}
+
+func (d judging) find(s *sentence) []vagueWord {
+	tokens := s.tokens
+	plain := make([]bool, len(tokens))
+	for _, h := range d.words.plain.find(tokens) {
+		for i := h.from; i < h.to; i++ {
+			plain[i] = true
+		}
+	}
+	taken := make([]bool, len(tokens))
+	var out []vagueWord
+	for _, h := range d.words.vague.find(tokens) {
+		from, to := h.from, h.to
+		if to-from > 1 && !wholePhrase(h) {
+			from = to - 1
+		}
+		if plain[from] || taken[from] {
+			continue
+		}
+		if h.Step == lexicon.Slang && !d.saidOf(tokens, from) {
+			continue
+		}
+		if d.aside(tokens, from, to) {
+			continue
+		}
+		for i := from; i < to; i++ {
+			taken[i] = true
+		}
+		out = append(out, vagueWord{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to})
+	}
+	// Hits come in the order of where the pattern begins; the words themselves
+	// must stand in text order.
+	for i := 1; i < len(out); i++ {
+		for j := i; j > 0 && out[j].start < out[j-1].start; j-- {
+			out[j], out[j-1] = out[j-1], out[j]
+		}
+	}
+	return out
+}
+
+// wholePhrase reports whether all words of a hit make up the judging phrase
+// ("spot on"), not only the last one ("went well", "a disaster").
+func wholePhrase(h hit) bool {
+	first := h.Parts[0]
+	for _, w := range first.Words {
+		switch w {
+		case "spot", "top", "first", "out", "to", "up", "well":
+			return true
+		}
+	}
+	return len(h.Parts) == 2 && len(first.Stems) == 1 && (first.Stems[0] == "all" || first.Stems[0] == "o")
+}
+
+// saidOf reports whether slang at token i is said of the food or the work as a
+// quality: after a linking verb whose subject is no person, or alone.
+func (d judging) saidOf(tokens []token, i int) bool {
+	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
+		return false
+	}
+	v := predicateOf(tokens, i)
+	if v < 0 {
+		return len(tokens) <= 3
+	}
+	if i-v > 4 || tokens[v].in("get", "got", "feel", "felt", "go", "went") {
+		return false
+	}
+	s := subject(tokens, v)
+	return s >= 0 && !tokens[s].human() && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && tokens[s].kind != lexicon.Other
+}
+
+// aside reports uses that the neighbouring words rule out: "good" before a
+// measure, "well" as a noun, "fine" of a person.
+func (d judging) aside(tokens []token, from, to int) bool {
+	t := &tokens[from]
+	if to < len(tokens) {
+		next := &tokens[to]
+		if t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal") {
+			return true
+		}
+		if t.in("fine", "finer") && (next.kind == lexicon.Tool || next.in("and") && false) {
+			return true
+		}
+	}
+	if t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad") && from > 0 {
+		if v := predicateOf(tokens, from); v >= 0 && tokens[v].in("is", "'s", "was", "'m", "am", "feel", "feels", "felt", "feeling", "be", "are", "were") {
+			if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && tokens[to].in("at")) {
+				return t.norm != "good" && t.norm != "great" || tokens[v].in("feel", "felt", "feeling", "feels")
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,580 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// reasons finds the clauses that give a purpose, a cause or a consequence.
+// Each rule is one function of its connective; the shares named are those of
+// GUM (how-to guides, talk, travel …) and PDTB 2.0, by count.
+type reasons struct{ words *vocabulary }
+
+func (d reasons) read(r *reading) {
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		s.why = d.find(s)
+	}
+}
+
+func (d reasons) find(s *sentence) []clause {
+	tokens := s.tokens
+	var out []clause
+	for i := range tokens {
+		from, ok := d.at(tokens, i)
+		if !ok {
+			continue
+		}
+		if n := len(out); n > 0 && from < out[n-1].to {
+			continue
+		}
+		to := max(i+1, clauseEnd(tokens, i))
+		c := clause{from: from, to: to}
+		c.span = span{tokens[from].start, tokens[to-1].end}
+		if pointsBack(tokens, from) {
+			c.explains = -1 // settled by the reader of the whole text
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// pointsBack reports whether a reason that begins the sentence belongs to the
+// sentence before: "This was so that …", "That way …", "Because …" alone.
+func pointsBack(tokens []token, i int) bool {
+	first := 0
+	for first < len(tokens) && tokens[first].in("and", "but", "i", "think", "probably", "maybe", "also") && first < 3 {
+		first++
+	}
+	if first >= len(tokens) {
+		return false
+	}
+	t := &tokens[first]
+	if t.in("this", "that", "thats", "which") && first+1 < len(tokens) && (tokens[first+1].isVerb() || tokens[first+1].in("'s", "way", "was", "is")) {
+		return true
+	}
+	if t.in("it", "they") && i > first && i <= first+3 && tokens[i].in("because", "so", "to", "due") {
+		return true
+	}
+	return i == first && (t.in("because", "so", "otherwise", "therefore") && !hasMainClauseAfter(tokens, i))
+}
+
+// hasMainClauseAfter reports whether a comma and a new clause follow.
+func hasMainClauseAfter(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens); j++ {
+		if tokens[j].norm == "," && opensClause(tokens, j+1) {
+			return true
+		}
+	}
+	return false
+}
+
+// at reports whether a reason begins at token i and returns the first token of
+// its clause.
+func (d reasons) at(tokens []token, i int) (int, bool) {
+	t := &tokens[i]
+	next := func(n int) *token {
+		if i+n >= 0 && i+n < len(tokens) {
+			return &tokens[i+n]
+		}
+		return &token{}
+	}
+	prev := next(-1)
+	switch t.norm {
+	case "because", "therefore", "thus", "hence", "consequently", "thereby", "accordingly":
+		// because: reason in all of its 858 uses in PDTB.
+		return i, true
+	case "due", "owing", "thanks":
+		return i, next(1).norm == "to"
+	case "so":
+		return i, d.so(tokens, i)
+	case "since":
+		return i, d.since(tokens, i)
+	case "as":
+		return i, d.as(tokens, i)
+	case "for":
+		return i, d.purposeNoun(tokens, i)
+	case "to":
+		return i, d.purpose(tokens, i)
+	case "order":
+		if prev.norm == "in" && next(1).in("to", "that") {
+			return i - 1, true
+		}
+	case "otherwise":
+		return i, true
+	case "else":
+		return i - 1, prev.norm == "or"
+	case "or":
+		// "or they go greasy": what would happen.
+		if next(1).in("it", "they", "you", "else", "the", "i") && (next(2).in("go", "goes", "will", "'ll", "would", "'d", "get", "gets", "end", "turn", "turns", "burn", "burns", "stick", "sticks", "might", "can", "wo", "do", "does", "oil", "ends", "becomes", "become", "dry", "dries") || next(3).in("goes", "go", "gets", "will", "would", "turns")) {
+			return i, true
+		}
+	case "case":
+		return i - 1, prev.norm == "in" && !next(1).in("of")
+	case "result":
+		if next(-2).norm == "as" && prev.norm == "a" {
+			return i - 2, true
+		}
+		return i, next(1).in("of") && prev.norm == "the" && predicateOf(tokens, i) >= 0
+	case "given":
+		return i, i == 0 || prev.norm == "," || next(1).norm == "that"
+	case "why":
+		if prev.in("is", "'s", "was", "thats", "that", "explains") || next(-2).in("that", "which", "this") {
+			return max(0, i-2), true
+		}
+	case "reason":
+		return i, next(1).in("for", "i", "was", "is", "being", "why", "that", "it") || prev.in("the", "one", "main") && i < 3
+	case "reasons":
+		return i, prev.in("these", "two", "three", "several", "for")
+	case "meant", "means", "meaning":
+		return d.whichMeans(tokens, i)
+	case "from":
+		return i, d.fromCause(tokens, i)
+	case "now":
+		return i, next(1).norm == "that"
+	case "seeing":
+		return i, next(1).in("as", "that", "how")
+	case "stopped", "stops", "stop", "prevents", "prevented", "avoids", "avoided", "helps", "helped", "ensure", "ensures", "ensured", "ensuring", "preventing", "stopping", "avoiding", "allows", "allowed", "allowing", "lets", "causes", "caused", "causing", "enabled", "enables", "enabling", "leads", "led", "leading", "resulted", "resulting", "results":
+		return i, d.causes(tokens, i)
+	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left":
+		return i, d.makes(tokens, i)
+	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "got-", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
+		return i, d.follows(tokens, i)
+	}
+	if t.isAdj() || t.isAdv() {
+		return i, false
+	}
+	return 0, false
+}
+
+// so: a result or purpose where a clause, "that" or a bare verb follows; not
+// the intensifier ("so nice"), "so far", "or so", "I think so".
+func (d reasons) so(tokens []token, i int) bool {
+	prev := token{}
+	if i > 0 {
+		prev = tokens[i-1]
+	}
+	if i+1 >= len(tokens) {
+		return false
+	}
+	n := tokens[i+1]
+	switch {
+	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
+		return true
+	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did" && !(prev.norm == "not" && false):
+		return prev.norm == "just" || prev.norm == "done" && opensClause(tokens, i+1)
+	case n.in("much", "many", "far", "on", "called", "long", "what", "yeah", "yes", "anyway", "basically", ",", ".", "!") || n.pause():
+		return false
+	}
+	if n.isAdj() || n.isAdv() && !n.in("then", "now", "next", "instead", "there", "maybe", "also", "actually", "hopefully", "this", "here", "just", "not", "only", "never", "always", "sometimes", "afterwards", "eventually") {
+		if opensClause(tokens, i+1) && n.isAdj() && i+2 < len(tokens) && tokens[i+2].isNoun() {
+			return true
+		}
+		// "so crunchy it took ages": degree with its consequence.
+		for j := i + 2; j < len(tokens) && j <= i+5; j++ {
+			if tokens[j].norm == "that" || tokens[j].in("i", "it", "we", "they", "you", "he", "she", "my", "the") && j+1 < len(tokens) && opensClause(tokens, j) {
+				return true
+			}
+			if tokens[j].pause() || tokens[j].in("and", "but", "because", "so", "when", "as", "with") {
+				return false
+			}
+		}
+		return false
+	}
+	if i == 0 {
+		return opensClause(tokens, 1) && !n.in("i", "we") || n.norm == "that"
+	}
+	if opensClause(tokens, i+1) {
+		return true
+	}
+	// "too wet so spread", "so next time more salt"
+	return n.isVerb() || n.in("next", "no", "less", "more", "nothing", "everything", "everyone", "nobody", "this", "there", "i", "it", "we", "they", "you", "he", "she", "il", "im", "id", "my", "the", "a", "mum", "dad", "one", "some", "all", "then", "not", "now", "most", "each", "both", "half", "people", "that's", "there's", "none", "instead", "maybe", "any") || n.isNoun()
+}
+
+// since gives a reason in half of its uses (PDTB 52 %), a time in the others:
+// a time word, a year, or "been" in the main clause shows the time.
+func (d reasons) since(tokens []token, i int) bool {
+	if i+1 >= len(tokens) {
+		return false
+	}
+	n := &tokens[i+1]
+	if n.kind == lexicon.Time || n.tag == "CD" || n.in("then", "last", "yesterday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "christmas", "easter", "early", "childhood", "its", "the") && !opensClause(tokens, i+1) {
+		return false
+	}
+	if i > 0 && tokens[i-1].in("ever", "long", "years", "time", "months", "weeks", "days") {
+		return false
+	}
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("been", "have", "has", "'ve") && j+1 < i && tokens[j+1].tag == "VBN" {
+			return false
+		}
+	}
+	return opensClause(tokens, i+1) || n.tag == "PRP" || n.tag == "DT" || n.tag == "EX" || n.isNoun() && !n.pause()
+}
+
+// as gives a reason in a quarter of its uses; a state, a modal, a negation or
+// a perfect behind its subject shows it ("as it was hot", "as I had no lid"),
+// an event shows time ("as it cooked").
+func (d reasons) as(tokens []token, i int) bool {
+	if i+2 >= len(tokens) {
+		return false
+	}
+	n := &tokens[i+1]
+	if i > 0 {
+		p := &tokens[i-1]
+		if p.in("such", "just", "same", "so", "well", "known", "used", "served", "far", "soon", "long", "much", "as", "not", "regarded", "described", "seen", "act", "acts", "act", "twice", "exactly") {
+			return false
+		}
+		if p.isAdj() && i > 1 && tokens[i-2].norm == "as" || p.isAdv() && i > 1 && tokens[i-2].norm == "as" {
+			return false
+		}
+	}
+	if n.in("well", "soon", "long", "if", "though", "usual", "for", "always", "part", "far", "many", "possible", "per", "expected", "with", "to", "opposed", "such", "it-were") || n.isAdj() && !opensClause(tokens, i+1) || n.isAdv() && !opensClause(tokens, i+1) {
+		return false
+	}
+	if n.in("you", "i", "we") && i+2 < len(tokens) && tokens[i+2].in("can", "could", "go", "went", "know", "see", "say", "said", "mentioned", "do", "did") && !negatedVerb(tokens, i+2) {
+		return n.in("i", "we") && tokens[i+2].in("know", "could") || false
+	}
+	// find the verb of the subject
+	for j := i + 1; j < len(tokens) && j <= i+9; j++ {
+		t := &tokens[j]
+		if j == i+1 && t.isVerb() {
+			return false
+		}
+		if t.pause() {
+			return false
+		}
+		if !t.isVerb() && !t.in("'s", "'re", "'m", "'d", "'ve", "'ll") {
+			continue
+		}
+		if t.tag == "VBG" || t.tag == "VBN" && !t.in("had", "forgot") {
+			continue
+		}
+		if t.in("is", "was", "are", "were", "had", "has", "have", "'s", "'re", "'m", "can", "could", "would", "'d", "will", "'ll", "need", "needs", "needed", "want", "wanted", "wants", "knew", "know", "knows", "think", "thought", "like", "likes", "liked", "love", "loves", "loved", "prefer", "hate", "hates", "forgot", "feel", "felt", "did", "does", "do", "might", "may", "should", "must", "am", "meant", "means", "seems", "seemed", "looks", "looked", "tend", "tends", "contains", "holds", "lost", "ran", "makes", "made", "gives", "keeps", "ca", "wo", "takes", "took", "stops", "helps", "tastes", "tasted", "ensures", "allows", "gets", "got", "goes", "sticks", "stuck", "came", "found", "left", "uses", "used", "put", "added") {
+			if t.in("did", "do", "does", "went", "got", "put", "came") && !negatedVerb(tokens, j) && t.in("did", "do", "does") {
+				return false
+			}
+			return true
+		}
+		return negatedVerb(tokens, j)
+	}
+	return false
+}
+
+// negatedVerb reports whether "not" follows the verb at token j.
+func negatedVerb(tokens []token, j int) bool {
+	return j+1 < len(tokens) && tokens[j+1].in("not", "n't", "never") || j+2 < len(tokens) && tokens[j+2].in("n't", "not")
+}
+
+// purposeNoun: "for crispness", "for extra flavour": a quality wanted.
+func (d reasons) purposeNoun(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
+		t := &tokens[j]
+		if t.in("flavour", "flavor", "crunch", "colour", "color", "crispness", "sweetness", "texture", "moisture", "safety", "hygiene", "decoration", "extra", "richness", "contrast", "freshness", "bite", "kick", "shine", "depth", "sharpness", "warmth", "taste", "gloss", "tenderness", "presentation", "garnish", "speed", "lightness", "effect", "tang", "luck") {
+			return t.norm != "luck" && !(t.norm == "extra" && false) && !(t.in("taste", "texture", "presentation", "hygiene", "safety") && j == i+1 && i > 0 && tokens[i-1].pause())
+		}
+		if !(t.isAdj() || t.tag == "DT" || t.in("a", "some", "more", "bit", "of", "and", "added", "that")) {
+			return false
+		}
+	}
+	return false
+}
+
+// purpose: an infinitive tells what something was done for when an action
+// with its object or place stands before it, and nothing that takes an
+// infinitive of itself ("need to", "too hot to", "time to"). One infinitive in
+// seven is of this sort (GUM; one in five in how-to guides).
+func (d reasons) purpose(tokens []token, i int) bool {
+	v := i + 1
+	for v < len(tokens) && tokens[v].isAdv() && v < i+3 {
+		v++
+	}
+	if v >= len(tokens) || !(tokens[v].tag == "VB" || tokens[v].tag == "VBP" || tokens[i].tag == "TO" && tokens[v].in("keep", "let", "stop", "make", "cut", "get", "give", "see", "help", "avoid", "cool", "rest", "dry", "set", "balance", "taste", "test", "check", "thicken")) {
+		return false
+	}
+	if tokens[v].in("be", "have") && i > 0 && !tokens[i-1].isNoun() {
+		return false
+	}
+	if i == 0 || tokens[i-1].pause() && tokens[i-1].norm != "," {
+		return i == 0 && !tokens[v].in("be", "begin", "start", "conclude", "improve", "sum", "summarise", "finish", "summarize", "say") && hasMainClause(tokens, v)
+	}
+	p := &tokens[i-1]
+	if p.norm == "," {
+		if i < 2 {
+			return false
+		}
+		if tokens[v].in("be", "say", "summarise") {
+			return false
+		}
+		return true
+	}
+	if p.in("not", "n't", "just", "only", "simply", "mainly", "also", "and", "or", "partly", "purely") {
+		if i >= 2 {
+			if p.in("just", "only", "mainly", "partly", "simply", "purely") {
+				p = &tokens[i-2]
+			} else if p.norm == "and" || p.norm == "or" {
+				return d.earlierPurpose(tokens, i-1)
+			} else {
+				return false
+			}
+		}
+	}
+	if takesInfinitive(p) {
+		return false
+	}
+	if p.in("how", "what", "when", "where", "which", "who", "whether", "enough", "as", "than", "about", "but", "except", "from", "up", "due", "according", "used", "next", "close", "near", "able", "back", "down", "on", "in") {
+		if !p.in("up", "back", "down", "on", "in") {
+			return false
+		}
+	}
+	// an adjective: "easy to", "ready to", "too hot to"
+	if p.isAdj() && !(i >= 2 && (tokens[i-2].tag == "DT" || tokens[i-2].isVerb() && d.actionVerb(&tokens[i-2]))) || p.in("ready", "hard", "easy", "nice", "good", "able", "likely", "keen", "happy", "difficult", "first", "last", "possible", "impossible", "important", "best", "better", "sure", "lovely", "careful", "allowed", "supposed", "meant", "set", "due", "bound", "free", "willing", "unable", "proud", "glad", "afraid", "scared", "lucky", "tempted", "starving") {
+		return false
+	}
+	// a degree earlier: "too long to", "so … as to"
+	for j := i - 1; j >= 0 && j >= i-5; j-- {
+		if tokens[j].norm == "too" && !tokens[i-1].isNoun() || tokens[j].norm == "enough" {
+			return false
+		}
+	}
+	if p.isVerb() && !p.tagIn("VBD", "VBN", "VBG", "VBZ", "VBP", "VB") {
+		return false
+	}
+	if p.isVerb() {
+		// Straight behind a verb: only those of motion and rest, and passives
+		// ("used to", "left to cool" is a purpose; "decided to" is not).
+		return p.in("stood", "stopped", "went", "came", "ran", "sat", "returned", "waited", "left", "moved", "bent", "leaned", "leant", "added", "designed", "washed", "covered", "stirred", "rested", "put", "cut", "boiled", "cooked", "baked", "hung", "turned", "opened", "built", "created", "written", "taken", "reduced", "combined", "employed", "applied", "conducted", "performed", "blended", "mixed", "cooled", "chilled", "sprinkled", "folded", "served") && !p.in("came", "went", "turned") || p.in("used") && i >= 2 && tokens[i-2].in("was", "is", "were", "are", "be", "been")
+	}
+	// An action must stand before.
+	start := clauseStart(tokens, i)
+	verb := -1
+	for j := i - 1; j >= start; j-- {
+		if tokens[j].isVerb() && tokens[j].tag != "MD" {
+			verb = j
+			break
+		}
+	}
+	if verb < 0 {
+		// notes without a subject: "Cross in the top to let heat in"
+		return p.isNoun() && i-start >= 2 && i-start <= 9 && start == 0 && !takesInfinitive(p)
+	}
+	w := &tokens[verb]
+	if takesInfinitive(w) || w.in("is", "was", "are", "were", "'s", "be", "been", "being", "am", "'m", "'re", "seem", "seems", "seemed", "has", "asked", "told", "let", "got", "get", "getting", "remind", "reminded", "teach", "taught", "expect", "expected", "helped", "help", "allowed", "allow", "allows", "allowing", "forced", "force", "cause", "caused", "encourage", "encouraged", "encouraging", "enable", "enabled", "enables", "require", "required", "persuaded", "invite", "invited", "order", "ordered", "warned", "advise", "advised", "lead", "led", "wait", "prove", "proved", "tell", "showed", "show", "urge", "urged", "prompted", "requires", "permitted", "inspired") {
+		if w.in("got", "get", "getting", "has") && p.isNoun() && !(p.human()) {
+			return true
+		}
+		return w.in("was", "were", "is", "are") && verb > start && p.isNoun() && tokens[verb-1].in("this", "that", "it") && false || w.in("is", "was", "were", "are") && i-verb <= 2 && tokens[max(0, verb-1)].in("this", "that", "which", "all")
+	}
+	if p.isNoun() && nounTakesInfinitive(p) {
+		return false
+	}
+	return true
+}
+
+// earlierPurpose: "to stop it sticking and to add colour".
+func (d reasons) earlierPurpose(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-10; j-- {
+		if tokens[j].norm == "to" {
+			return d.purpose(tokens, j)
+		}
+	}
+	return false
+}
+
+func hasMainClause(tokens []token, i int) bool {
+	for j := i; j < len(tokens) && j < i+reach; j++ {
+		if tokens[j].norm == "," || tokens[j].in("i", "we", "you", "he", "she", "they") {
+			return true
+		}
+	}
+	return false
+}
+
+func (d reasons) actionVerb(t *token) bool { return !linkingVerb(t.norm) && !takesInfinitive(t) }
+
+func (t *token) tagIn(tags ...string) bool {
+	for _, tag := range tags {
+		if t.tag == tag {
+			return true
+		}
+	}
+	return false
+}
+
+// takesInfinitive reports whether a verb takes an infinitive as its object.
+func takesInfinitive(t *token) bool {
+	switch t.norm {
+	case "need", "needs", "needed", "want", "wants", "wanted", "try", "tries", "tried", "trying", "like", "likes", "liked", "love", "loved", "loves",
+		"have", "has", "had", "having", "going", "gon", "decide", "decided", "decides", "start", "started", "starts", "starting", "begin", "began", "begins", "begun", "beginning",
+		"forget", "forgot", "forgotten", "remember", "remembered", "learn", "learned", "learnt", "learning", "manage", "managed", "manages", "hope", "hoped", "hoping", "hopes", "plan", "planned", "planning", "plans",
+		"wish", "prefer", "preferred", "continue", "continued", "continues", "seem", "seems", "seemed", "appear", "appears", "appeared", "tend", "tends", "tended", "fail", "failed", "fails", "offer", "offered", "refuse", "refused",
+		"ought", "able", "agreed", "agree", "choose", "chose", "chosen", "expect", "expected", "expects", "promised", "promise", "supposed", "meant", "intend", "intended", "dare", "struggled", "struggle", "struggles", "afford", "attempt", "attempted", "attempts", "attempting", "aim", "aims", "aimed", "proceed", "proceeded", "threatened", "hate", "hated", "bothered", "bother", "dying", "got", "get", "happen", "happened", "happens", "said", "came", "come", "comes", "grew", "turned", "proved", "used", "allowed", "set", "determined", "claimed", "claims", "claim", "sought", "seek", "seeks", "cease", "ceased", "helped", "help", "known", "found", "believed", "thought", "considered", "reported", "estimated", "wanting", "needing", "liking":
+		return true
+	}
+	return false
+}
+
+// nounTakesInfinitive reports whether a noun takes an infinitive that tells
+// what it is, not what something was done for.
+func nounTakesInfinitive(t *token) bool {
+	switch t.norm {
+	case "time", "way", "ways", "chance", "chances", "need", "ability", "abilities", "decision", "attempt", "attempts", "plan", "plans", "right", "reason", "reasons", "desire", "effort", "efforts", "opportunity", "opportunities", "thing", "things",
+		"lot", "something", "anything", "nothing", "everything", "place", "places", "one", "person", "people", "job", "bit", "mistake", "idea", "tendency", "willingness", "power", "permission", "intention", "failure", "refusal", "promise", "goal", "aim", "task", "duty", "point", "part", "half", "moment", "someone", "anyone", "ones", "turn", "offer", "commitment", "potential", "capacity", "authority", "response", "obligation", "motivation", "freedom", "incentive", "pressure", "access", "approach", "approaches", "relation", "regard", "respect", "addition", "similar", "contrast", "year", "years", "hours", "minutes", "hour", "ages", "days", "weeks", "steps", "option", "step", "answer", "leeks":
+		return true
+	}
+	return t.human()
+}
+
+// whichMeans: "which meant", "that means", "this meant", ", meaning that".
+func (d reasons) whichMeans(tokens []token, i int) (int, bool) {
+	if tokens[i].norm == "meaning" {
+		return i, i > 0 && tokens[i-1].norm == ","
+	}
+	if i == 0 {
+		return i, true
+	}
+	p := &tokens[i-1]
+	if p.in("was", "were", "is", "i", "he", "she", "we", "you", "n't", "it's", "be", "had") || i+1 < len(tokens) && tokens[i+1].in("to", "for") {
+		return 0, false
+	}
+	if s := subject(tokens, i); s >= 0 && tokens[s].human() {
+		return 0, false
+	}
+	return i - 1, true
+}
+
+// fromCause: "tangy from the cheddar": a quality and where it came from.
+func (d reasons) fromCause(tokens []token, i int) bool {
+	if i == 0 || i+1 >= len(tokens) {
+		return false
+	}
+	h := phraseHead(tokens, i)
+	if h < 0 || !tokens[h].kind.Food() && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-5; j-- {
+		t := &tokens[j]
+		if d.words.describes(t.norm) && !t.isVerbForm() {
+			return true
+		}
+		if t.in("came", "comes", "coming") {
+			return true
+		}
+		if t.pause() || t.isVerb() && !linkingVerb(t.norm) {
+			return false
+		}
+	}
+	return false
+}
+
+// causes: a verb that itself says cause or prevention, said by a thing ("that
+// stopped it sticking", "which allowed").
+func (d reasons) causes(tokens []token, i int) bool {
+	t := &tokens[i]
+	if t.isNoun() || t.isAdj() {
+		return false
+	}
+	if t.tag == "VBG" {
+		return i > 0 && tokens[i-1].norm == "," && i+1 < len(tokens) && !tokens[i+1].in("at", "for")
+	}
+	if i > 0 && tokens[i-1].in("to", "would", "could", "n't", "not", "can", "will", "should", "might", "that", "which") && !tokens[i-1].in("that", "which", "would", "will", "to") {
+		return false
+	}
+	if i > 0 && tokens[i-1].norm == "to" {
+		return false
+	}
+	if i+1 < len(tokens) && tokens[i+1].in("out", "up") && strings.HasPrefix(t.norm, "help") {
+		return false
+	}
+	s := subject(tokens, i)
+	if s < 0 {
+		return i > 0 && tokens[i-1].in("which", "that", "this")
+	}
+	if tokens[s].human() {
+		return false
+	}
+	if strings.HasPrefix(t.norm, "stop") {
+		return i+1 < len(tokens) && !tokens[i+1].pause() && (tokens[i+1].in("it", "them", "the", "me", "my", "that", "any", "us", "you") || tokens[i+1].isNoun())
+	}
+	return i+1 < len(tokens) && !tokens[i+1].pause()
+}
+
+// makes: a causative said by a thing, a fact or "which": "which made it
+// shiny", "that thickened it", "the lemon kept it white", "squeezing … gave".
+func (d reasons) makes(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.isVerb() || i+1 >= len(tokens) {
+		return false
+	}
+	start := clauseStart(tokens, i)
+	s := subject(tokens, i)
+	byWhich := start > 0 && tokens[start-1].in("which") || i > 0 && tokens[i-1].in("which")
+	n := &tokens[i+1]
+	object := n.in("it", "them", "the", "my", "a", "an", "its", "some", "everything", "me", "us", "you", "all", "that", "their", "this", "her", "his") || n.isNoun() || n.isAdj() && !t.in("got", "turned", "came")
+	if !object {
+		return byWhich && !t.in("left", "took", "made", "makes")
+	}
+	if t.in("make", "let", "making", "keeping", "giving") {
+		// ", making it soft"; "that will make it"
+		if t.tag == "VBG" {
+			return i > 0 && tokens[i-1].norm == ","
+		}
+		return t.norm == "make" && s >= 0 && !tokens[s].human() && i > 0 && tokens[i-1].in("will", "would", "'d", "'ll", "can", "might") || t.norm == "let" && s >= 0 && tokens[s].in("that", "this", "which")
+	}
+	if byWhich {
+		return true
+	}
+	if s < 0 || tokens[s].human() {
+		return false
+	}
+	sub := &tokens[s]
+	switch {
+	case sub.in("that", "this"):
+		return true
+	case t.in("made", "makes", "kept", "keeps", "stopped"):
+		return !sub.in("they") || n.in("it", "them", "the")
+	case t.in("gave", "gives", "thickened", "thickens", "softened", "loosened", "balanced", "brought", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "sealed"):
+		return sub.isNoun() && sub.kind != lexicon.Time
+	}
+	return false
+}
+
+// follows: two halves of one sentence where the second is what the first led
+// to: somebody did something, or there was too much or too little of it, "and
+// it went soggy".
+func (d reasons) follows(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.isVerb() {
+		return false
+	}
+	s := subject(tokens, i)
+	if s < 0 || tokens[s].human() || !(tokens[s].in("it", "they", "which", "that") || tokens[s].kind.Food()) {
+		return false
+	}
+	start := clauseStart(tokens, i)
+	if start < 2 || !tokens[start-1].in("and", ",", "=", "--", "-") {
+		return false
+	}
+	if t.in("came", "went", "goes", "got-") && i+1 < len(tokens) && tokens[i+1].in("to", "on", "into", "in", "well") {
+		return false
+	}
+	// the half before
+	too, acted := false, false
+	for j := start - 2; j >= 0 && j >= start-reach; j-- {
+		p := &tokens[j]
+		if p.in("too", "enough", "forgot", "less") || p.in("to") && j+1 < len(tokens) && tokens[j+1].in("much", "long", "many", "hot", "early", "little") {
+			too = true
+		}
+		if p.in("i", "we", "you") && j+1 < len(tokens) && (tokens[j+1].isVerb() || tokens[j+1].isAdv() || tokens[j+1].in("did")) {
+			acted = true
+		}
+		if p.in("because", "so", ".") {
+			break
+		}
+	}
+	if too {
+		return true
+	}
+	return acted && !t.in("came", "rose") && tokens[start-1].norm == "and" && (tokens[s].in("it", "they"))
+}

@@ -1,0 +1,120 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"saywhy/analyze"
+	"saywhy/analyze/perceptron"
+	"saywhy/lexicon"
+)
+
+// streams are what a command reads and writes.
+type streams struct {
+	in  io.Reader
+	out io.Writer
+	err io.Writer
+}
+
+// Exit statuses, as the contract fixes them.
+const (
+	exitDone  = 0
+	exitUsage = 2 // wrong use, or input that cannot be read
+)
+
+// The voice of errors, for every command: one line on standard error that
+// begins with "saywhy: ", says what is wrong and where, and then how to mend
+// it. No capital, no full stop, no error of the machine's own wording where a
+// person could not act on it. Nothing stands on standard output then.
+
+// run runs one command line and returns the exit status. Standard output is
+// held until the command has succeeded, so that an error leaves it empty.
+func run(args []string, s streams) int {
+	var out bytes.Buffer
+	root := newRoot(streams{in: s.in, out: &out, err: s.err})
+	root.SetArgs(args)
+	root.SetIn(s.in)
+	root.SetOut(&out)
+	root.SetErr(s.err)
+	if err := root.Execute(); err != nil {
+		fmt.Fprintln(s.err, "saywhy: "+oneLine(err.Error()))
+		return exitUsage
+	}
+	if _, err := s.out.Write(out.Bytes()); err != nil {
+		fmt.Fprintln(s.err, "saywhy: the output could not be written: "+oneLine(err.Error()))
+		return exitUsage
+	}
+	return exitDone
+}
+
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+func newRoot(s streams) *cobra.Command {
+	root := &cobra.Command{
+		Use:   "saywhy",
+		Short: "Ask a young cook what they saw, smelt, tasted and felt, and why",
+		Long: `saywhy reads what a young cook wrote about a practical, or what the adult at
+home wrote about it. It shows how far each area got (said, detail, reason) and
+asks a few questions. It never writes a word for the writer, gives no marks, and
+nothing leaves this machine.
+
+Start with:
+  saywhy read my-evaluation.txt --dish "tomato soup"`,
+		SilenceErrors: true,
+		SilenceUsage:  true,
+		Args:          cobra.NoArgs,
+		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
+	}
+	root.CompletionOptions.HiddenDefaultCmd = true
+	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
+		return fmt.Errorf("%s; \"%s --help\" lists the flags", flagMessage(err), c.CommandPath())
+	})
+	root.AddCommand(newScore(s))
+	return root
+}
+
+// flagMessage rewords the flag library's errors.
+func flagMessage(err error) string {
+	msg := err.Error()
+	if i := strings.Index(msg, ": strconv."); i >= 0 {
+		msg = msg[:i] + ": a whole number is needed"
+	}
+	return msg
+}
+
+// loadAnalyzer builds what reads texts from the built-in lexicon.
+func loadAnalyzer() (*lexicon.Lexicon, *analyze.Analyzer, error) {
+	lex, err := lexicon.Load()
+	if err != nil {
+		return nil, nil, err
+	}
+	tagger, err := perceptron.New()
+	if err != nil {
+		return nil, nil, err
+	}
+	return lex, analyze.New(lex, tagger), nil
+}
+
+// readFile reads a whole file that a person named. The error says what to do.
+func readFile(name string) ([]byte, error) {
+	info, err := os.Stat(name)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return nil, fmt.Errorf("there is no file called %q; check the name and the folder", name)
+	case err != nil:
+		return nil, fmt.Errorf("%q cannot be opened; check that you may read it", name)
+	case info.IsDir():
+		return nil, fmt.Errorf("%q is a folder; name one file in it", name)
+	}
+	data, err := os.ReadFile(name)
+	if err != nil {
+		return nil, fmt.Errorf("%q cannot be read; check that you may read it", name)
+	}
+	return data, nil
+}

@@ -1,0 +1,170 @@
+// Package lexicon holds words: the sensory vocabulary of each dish type, with
+// plain meanings, forms and scales, and the words by which a text is read. It
+// knows nothing of texts.
+//
+// The built-in lists are embedded data files; a tutor's own folder can be laid
+// over them with Load.
+package lexicon
+
+import (
+	"embed"
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"sort"
+	"strings"
+)
+
+//go:embed builtin
+var builtin embed.FS
+
+// Lexicon is a set of dish types, resolved, and the words for reading. It is
+// not changed after loading and is safe for use by many goroutines.
+type Lexicon struct {
+	Reading *Reading
+
+	dishes map[string]Dish
+	names  []string // of the types that are no groupings, in order
+	all    []Word   // every word of every type, once per sense
+}
+
+// Builtin returns the lexicon that comes with the program. An error means that
+// an embedded file is wrong, which the package's tests rule out.
+func Builtin() (*Lexicon, error) {
+	lex, err := Load()
+	if err != nil {
+		return nil, err
+	}
+	return lex, nil
+}
+
+// Load lays the dish files of the given folders (their dishes/*.yaml) over the
+// built-in ones, later folders over earlier ones. A file whose type exists
+// already adds and changes rows of it; a new type is added.
+//
+// When files are wrong the error is of type Problems and lists everything that
+// is; the Lexicon is returned all the same with what could be read.
+func Load(layers ...fs.FS) (*Lexicon, error) {
+	base, err := fs.Sub(builtin, "builtin")
+	if err != nil {
+		return nil, err
+	}
+	var problems Problems
+	reading, err := parseReading(base, &problems)
+	if err != nil {
+		return nil, err
+	}
+	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}}
+	types := map[string]*dishFile{}
+	var order []string
+	for _, layer := range append([]fs.FS{base}, layers...) {
+		files, err := fs.Glob(layer, "dishes/*.yaml")
+		if err != nil {
+			return nil, err
+		}
+		for _, name := range files {
+			data, err := fs.ReadFile(layer, name)
+			if err != nil {
+				problems = append(problems, Problem{File: name, Text: "cannot be read: " + err.Error()})
+				continue
+			}
+			d := parseDish(name, data, &problems)
+			if d == nil {
+				continue
+			}
+			if under, ok := types[d.dish.Name]; ok {
+				d = under.overlaid(d)
+			} else {
+				order = append(order, d.dish.Name)
+			}
+			types[d.dish.Name] = d
+		}
+	}
+	lex.resolve(types, order, &problems)
+	if len(problems) > 0 {
+		sort.SliceStable(problems, func(i, j int) bool {
+			if problems[i].File != problems[j].File {
+				return problems[i].File < problems[j].File
+			}
+			return problems[i].Line < problems[j].Line
+		})
+		return lex, problems
+	}
+	return lex, nil
+}
+
+// Types returns the dish types that have dishes, by name.
+func (l *Lexicon) Types() []Dish {
+	out := make([]Dish, 0, len(l.names))
+	for _, n := range l.names {
+		out = append(out, l.dishes[n])
+	}
+	return out
+}
+
+// Words returns every word of every type, once per sense, by sense and then
+// alphabetically: what a text is read with, whatever its dish.
+func (l *Lexicon) Words() []Word { return l.all }
+
+// General returns the root type: the words that fit any dish. Its brief asks
+// for all ten areas.
+func (l *Lexicon) General() Dish { return l.dishes[Root] }
+
+// ErrUnknownDish is wrapped by the error of Find.
+var ErrUnknownDish = errors.New("unknown dish")
+
+// Find returns a dish type by its name or title, or by the name of a dish that
+// a type covers ("leek and potato soup"), or else by the last words of one
+// ("my gran's soda bread"). The error of an unknown dish names near ones.
+func (l *Lexicon) Find(name string) (Dish, error) {
+	want := strings.Join(strings.Fields(strings.ToLower(name)), " ")
+	var known []string
+	for _, n := range l.names {
+		d := l.dishes[n]
+		if want == d.Name || want == strings.ToLower(d.Title) || singular(want) == singular(d.Name) {
+			return d, nil
+		}
+		known = append(known, d.Name)
+	}
+	best, length := Dish{}, 0
+	for _, n := range l.names {
+		for _, covered := range l.dishes[n].Dishes {
+			if singular(covered) == singular(want) {
+				return l.dishes[n], nil
+			}
+			known = append(known, covered)
+			c := " " + singular(covered)
+			if strings.HasSuffix(" "+singular(want), c) && len(c) > length {
+				best, length = l.dishes[n], len(c)
+			}
+		}
+		if c := " " + singular(n); strings.HasSuffix(" "+singular(want), c) && len(c) > length {
+			best, length = l.dishes[n], len(c)
+		}
+	}
+	if length > 0 {
+		return best, nil
+	}
+	near := Nearest(want, known, 3)
+	if len(near) == 0 {
+		return Dish{}, fmt.Errorf("%w %q; \"saywhy dish list\" shows the ones there are", ErrUnknownDish, name)
+	}
+	return Dish{}, fmt.Errorf("%w %q; did you mean %s? \"saywhy dish list\" shows them all", ErrUnknownDish, name, quoted(near))
+}
+
+func quoted(names []string) string {
+	q := make([]string, len(names))
+	for i, n := range names {
+		q[i] = fmt.Sprintf("%q", n)
+	}
+	return strings.Join(q, ", ")
+}
+
+func singular(s string) string {
+	forms := singulars(s)
+	return forms[len(forms)-1]
+}
+
+// baseName is the name a dish file should have.
+func baseName(file string) string { return strings.TrimSuffix(path.Base(file), ".yaml") }

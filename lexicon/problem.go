@@ -1,0 +1,34 @@
+package lexicon
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Problem is one thing wrong with a word file: where it stands and how to mend
+// it, in a line for the person who edits the file.
+type Problem struct {
+	File   string
+	Line   int // from 1; 0 when it concerns the whole file
+	Column int // from 1
+	Text   string
+}
+
+func (p Problem) Error() string {
+	if p.Line == 0 {
+		return fmt.Sprintf("%s: %s", p.File, p.Text)
+	}
+	return fmt.Sprintf("%s:%d:%d: %s", p.File, p.Line, p.Column, p.Text)
+}
+
+// Problems is every problem found in a set of word files, in the order of the
+// files and lines.
+type Problems []Problem
+
+func (ps Problems) Error() string {
+	lines := make([]string, len(ps))
+	for i, p := range ps {
+		lines[i] = p.Error()
+	}
+	return strings.Join(lines, "\n")
+}

@@ -1,0 +1,204 @@
+package lexicon
+
+import (
+	"io/fs"
+	"sort"
+	"strings"
+
+	"go.yaml.in/yaml/v3"
+)
+
+// Reading is the words and patterns by which a text is read, whatever its
+// dish: what judges without telling, what shows an area, what signals danger.
+type Reading struct {
+	Nouns     *Nouns
+	Vague     []Labelled       // words that judge
+	NotVague  []Labelled       // the same words in uses that do not judge
+	Unsensed  []Labelled       // uses of sensory words that describe nothing sensed
+	Usual     map[string]Sense // the usual sense of forms that have several
+	States    map[string]bool  // qualities of ingredients before they are used
+	Cues      []Labelled       // signs of the areas
+	Dangers   []Labelled       // signs of a caution
+	Cautions  map[string]Caution
+	Allergens map[string][]string // by group of UK law: words for foods that usually hold it
+	Spelling  map[string]string   // common misspellings of the words that rules look for
+	RealWords map[string]bool     // words that no slip is mended in
+
+	vague map[string]bool
+}
+
+// Slang is the step of words that judge only when they are said of something
+// as a quality of it: "it was sick", not "I was sick".
+const Slang = "slang"
+
+// Labelled is a pattern and what its being there means.
+type Labelled struct {
+	Pattern
+	Label string // an area, a kind of caution, or "" where one list is all
+	Step  string // of an area: "named" when it is only spoken of, "told" when something concrete is said
+}
+
+// Caution is what a responsible adult is told about one kind of danger.
+type Caution struct {
+	Kind   string
+	Advice string // for the adult and the learner, in plain words
+	Source string // the published guidance it follows
+}
+
+// CautionKinds returns the eight kinds of danger.
+func CautionKinds() []string {
+	return []string{"undercooked", "cross-contact", "storage", "raw-tasting", "injury", "equipment", "allergen", "unwell"}
+}
+
+// IsVague reports whether the word by itself judges without telling.
+func (r *Reading) IsVague(word string) bool { return r.vague[word] }
+
+// Words returns every single lower-case word that a pattern asks for by
+// itself, sorted: those in which a misspelling is worth mending.
+func (r *Reading) Words() []string {
+	set := map[string]bool{}
+	for _, list := range [][]Labelled{r.Vague, r.Cues, r.Dangers} {
+		for _, l := range list {
+			for _, field := range strings.Fields(l.Text) {
+				for _, w := range strings.Split(strings.Trim(field, "!?="), "|") {
+					w = strings.TrimPrefix(w, "=")
+					if w != "" && strings.Trim(w, "abcdefghijklmnopqrstuvwxyz") == "" {
+						set[w] = true
+					}
+				}
+			}
+		}
+	}
+	out := make([]string, 0, len(set))
+	for w := range set {
+		out = append(out, w)
+	}
+	sort.Strings(out)
+	return out
+}
+
+// parseReading reads the files under reading/.
+func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
+	r := &Reading{Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
+	open := func(name string) (source, *yaml.Node, error) {
+		file := "reading/" + name + ".yaml"
+		data, err := fs.ReadFile(base, file)
+		if err != nil {
+			return source{}, nil, err
+		}
+		s := source{file: file, problems: problems}
+		return s, s.root(data), nil
+	}
+	type section func(s source, key string, v *yaml.Node)
+	kindWords := map[Kind][]string{}
+	files := []struct {
+		name string
+		read section
+	}{
+		{"nouns", func(s source, key string, v *yaml.Node) {
+			if !Kind(key).Known() {
+				s.problem(v, "no kind of noun is called %q", key)
+				return
+			}
+			kindWords[Kind(key)] = s.list(v, key)
+		}},
+		{"allergens", func(s source, key string, v *yaml.Node) { r.Allergens[key] = s.list(v, key) }},
+		{"spelling", func(s source, key string, v *yaml.Node) {
+			for _, wrong := range s.list(v, key) {
+				r.Spelling[wrong] = key
+			}
+		}},
+		{"vague", func(s source, key string, v *yaml.Node) {
+			switch key {
+			case "judges":
+				r.Vague = append(r.Vague, s.patterns(v, "", "")...)
+			case "slang":
+				r.Vague = append(r.Vague, s.patterns(v, "", Slang)...)
+			case "not":
+				r.NotVague = append(r.NotVague, s.patterns(v, "", "")...)
+			default:
+				s.problem(v, "vague.yaml has no section %q", key)
+			}
+		}},
+		{"senses", func(s source, key string, v *yaml.Node) {
+			switch key {
+			case "usual":
+				s.senses(v, key, func(sense Sense, v *yaml.Node) {
+					for _, w := range s.list(v, key) {
+						r.Usual[w] = sense
+					}
+				})
+			case "states":
+				for _, w := range s.list(v, key) {
+					r.States[w] = true
+				}
+			case "not":
+				r.Unsensed = append(r.Unsensed, s.patterns(v, "", "")...)
+			default:
+				s.problem(v, "senses.yaml has no section %q", key)
+			}
+		}},
+		{"areas", func(s source, key string, v *yaml.Node) {
+			if !Area(key).Known() {
+				s.problem(v, "no area is called %q", key)
+				return
+			}
+			s.each(v, key, func(step string, k, v *yaml.Node) {
+				r.Cues = append(r.Cues, s.patterns(v, key, step)...)
+			})
+		}},
+		{"cautions", func(s source, key string, v *yaml.Node) {
+			c := Caution{Kind: key}
+			s.each(v, key, func(part string, k, v *yaml.Node) {
+				switch part {
+				case "advice":
+					c.Advice = s.text(v, part)
+				case "source":
+					c.Source = s.text(v, part)
+				default:
+					r.Dangers = append(r.Dangers, s.patterns(v, key, part)...)
+				}
+			})
+			r.Cautions[key] = c
+		}},
+	}
+	for _, f := range files {
+		s, root, err := open(f.name)
+		if err != nil {
+			return nil, err
+		}
+		if root != nil {
+			s.each(root, f.name, func(key string, k, v *yaml.Node) { f.read(s, key, v) })
+		}
+	}
+	r.Nouns = newNouns(kindWords)
+	for _, l := range r.Vague {
+		if len(l.Parts) == 1 && l.Step != Slang {
+			for _, w := range l.Parts[0].Words {
+				r.vague[w] = true
+			}
+		}
+	}
+	data, err := fs.ReadFile(base, "reading/realwords.txt")
+	if err != nil {
+		return nil, err
+	}
+	for _, w := range strings.Fields(string(data)) {
+		r.RealWords[w] = true
+	}
+	return r, nil
+}
+
+// patterns reads a list of patterns, each with the same label and step.
+func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
+	var out []Labelled
+	for _, item := range s.items(n, label+" "+step) {
+		p, err := ParsePattern(s.text(item, "a pattern"))
+		if err != nil {
+			s.problem(item, "%v", err)
+			continue
+		}
+		out = append(out, Labelled{Pattern: p, Label: label, Step: step})
+	}
+	return out
+}

@@ -1,0 +1,242 @@
+package lexicon
+
+import (
+	"fmt"
+	"sort"
+	"strings"
+)
+
+// overlaid returns the type with the rows of a tutor's file laid over it: a
+// section that the file has replaces the section below, except words, which
+// are added or changed one by one.
+func (d *dishFile) overlaid(over *dishFile) *dishFile {
+	out := *d
+	out.file, out.src = over.file, over.src
+	if over.given["title"] {
+		out.dish.Title = over.dish.Title
+	}
+	if over.given["family"] {
+		out.dish.Family = over.dish.Family
+	}
+	if over.given["dishes"] {
+		out.dish.Dishes = over.dish.Dishes
+	}
+	if over.given["techniques"] {
+		out.dish.Techniques = over.dish.Techniques
+	}
+	if over.given["hazards"] {
+		out.dish.Hazards = over.dish.Hazards
+	}
+	if over.given["allergens"] {
+		out.dish.Allergens = over.dish.Allergens
+	}
+	if over.given["moments"] {
+		out.dish.Moments = over.dish.Moments
+	}
+	if over.given["brief"] {
+		out.dish.Brief = over.dish.Brief
+	}
+	out.dish.Words = mergeWords(d.dish.Words, over.dish.Words, nil)
+	out.without = append(append([]wordKey(nil), d.without...), over.without...)
+	return &out
+}
+
+// mergeWords returns the words below with those above laid over them and those
+// left out taken away.
+func mergeWords(below, above []Word, without []wordKey) []Word {
+	gone := map[wordKey]bool{}
+	for _, k := range without {
+		gone[k] = true
+	}
+	at := map[wordKey]int{}
+	var out []Word
+	for _, w := range below {
+		k := wordKey{w.Sense, w.Word}
+		if gone[k] {
+			continue
+		}
+		at[k] = len(out)
+		out = append(out, w)
+	}
+	for _, w := range above {
+		k := wordKey{w.Sense, w.Word}
+		if i, ok := at[k]; ok {
+			out[i] = w
+			continue
+		}
+		at[k] = len(out)
+		out = append(out, w)
+	}
+	return out
+}
+
+// resolve gives every type what it inherits and runs the checks that need more
+// than one file.
+func (l *Lexicon) resolve(types map[string]*dishFile, order []string, problems *Problems) {
+	const (
+		fresh = iota
+		open
+		done
+	)
+	state := map[string]int{}
+	var visit func(name string) Dish
+	visit = func(name string) Dish {
+		if state[name] == done {
+			return l.dishes[name]
+		}
+		f := types[name]
+		state[name] = open
+		d := f.dish
+		switch family := d.Family; {
+		case name == Root:
+		case family == "":
+			f.src.problem(f.at["type"], "%q has no family; add a row such as \"family: %s\"", name, Root)
+		case types[family] == nil:
+			mend := fmt.Sprintf("use one of: %s", strings.Join(order, ", "))
+			if near := Nearest(family, order, 1); len(near) > 0 {
+				mend = fmt.Sprintf("did you mean %q?", near[0])
+			}
+			f.src.problem(f.at["family"], "there is no family called %q; %s", family, mend)
+		case state[family] == open:
+			f.src.problem(f.at["family"], "%q inherits from itself by way of %q; choose another family", name, family)
+		default:
+			d = inherit(visit(family), d, f.without)
+			f.checkWithout(l.dishes[family])
+		}
+		sortWords(d.Words)
+		f.check(d, l.Reading)
+		l.dishes[name] = d
+		state[name] = done
+		return d
+	}
+	for _, name := range order {
+		d := visit(name)
+		if !d.Grouping && name != Root {
+			l.names = append(l.names, name)
+		}
+	}
+	sort.Strings(l.names)
+	seen := map[wordKey]bool{}
+	for _, name := range append([]string{Root}, order...) {
+		for _, w := range l.dishes[name].Words {
+			if k := (wordKey{w.Sense, w.Word}); !seen[k] {
+				seen[k] = true
+				l.all = append(l.all, w)
+			}
+		}
+	}
+	sortWords(l.all)
+}
+
+// inherit gives a type what its family has and it does not say itself.
+func inherit(family, d Dish, without []wordKey) Dish {
+	d.Words = mergeWords(family.Words, d.Words, without)
+	if d.Hazards == nil {
+		d.Hazards = family.Hazards
+	}
+	if d.Allergens == nil {
+		d.Allergens = family.Allergens
+	}
+	if d.Techniques == nil {
+		d.Techniques = family.Techniques
+	}
+	if d.Brief == nil {
+		d.Brief = family.Brief
+	}
+	moments := map[Sense]string{}
+	for s, m := range family.Moments {
+		moments[s] = m
+	}
+	for s, m := range d.Moments {
+		moments[s] = m
+	}
+	d.Moments = moments
+	return d
+}
+
+func sortWords(words []Word) {
+	rank := map[Sense]int{}
+	for i, s := range Senses() {
+		rank[s] = i
+	}
+	sort.SliceStable(words, func(i, j int) bool {
+		if words[i].Sense != words[j].Sense {
+			return rank[words[i].Sense] < rank[words[j].Sense]
+		}
+		return words[i].Word < words[j].Word
+	})
+}
+
+// checkWithout reports words left out that the family does not have.
+func (d *dishFile) checkWithout(family Dish) {
+	for _, k := range d.without {
+		found := false
+		for _, w := range family.Words {
+			found = found || w.Sense == k.sense && w.Word == k.word
+		}
+		if !found {
+			d.src.problem(d.wordAt[k], "%q is left out of %s but %q does not have it there; take it off the list", k.word, k.sense, d.dish.Family)
+		}
+	}
+}
+
+// check runs the checks of a resolved type: vague words, forms that belong to
+// another word, and gaps in scales.
+func (d *dishFile) check(resolved Dish, reading *Reading) {
+	heads := map[string][]Word{}
+	for _, w := range resolved.Words {
+		heads[w.Word] = append(heads[w.Word], w)
+	}
+	for _, w := range d.dish.Words {
+		at := d.wordAt[wordKey{w.Sense, w.Word}]
+		if reading.IsVague(w.Word) {
+			d.src.problem(at, "%q judges and does not describe; a word list has no place for it", w.Word)
+		}
+		for _, form := range w.Forms {
+			form = strings.ToLower(form)
+			if form == w.Word {
+				d.src.problem(at, "%q lists itself as a form; take it out", w.Word)
+				continue
+			}
+			others := heads[form]
+			if len(others) == 0 {
+				continue
+			}
+			same := false
+			for _, o := range others {
+				same = same || o.Sense == w.Sense
+			}
+			if !same {
+				d.src.problem(at, "the form %q of %q is itself a word of %s; take it out of one of the two", form, w.Word, others[0].Sense)
+			}
+		}
+	}
+	d.checkScales(resolved)
+}
+
+func (d *dishFile) checkScales(resolved Dish) {
+	steps := map[string]map[int]bool{}
+	top := map[string]int{}
+	for _, w := range resolved.Words {
+		if w.Scale == "" {
+			continue
+		}
+		if steps[w.Scale] == nil {
+			steps[w.Scale] = map[int]bool{}
+		}
+		steps[w.Scale][w.Step] = true
+		top[w.Scale] = max(top[w.Scale], w.Step)
+	}
+	for _, w := range d.dish.Words {
+		if w.Scale == "" {
+			continue
+		}
+		for step := 1; step < w.Step; step++ {
+			if !steps[w.Scale][step] {
+				d.src.problem(d.wordAt[wordKey{w.Sense, w.Word}],
+					"the scale %q has no word at step %d, below %q at step %d; give it one or move %q down", w.Scale, step, w.Word, w.Step, w.Word)
+				break
+			}
+		}
+	}
+}

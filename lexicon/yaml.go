@@ -1,0 +1,110 @@
+package lexicon
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"go.yaml.in/yaml/v3"
+)
+
+// source walks the YAML of one file and keeps every problem it meets, so that
+// one reading lists them all.
+type source struct {
+	file     string
+	problems *Problems
+}
+
+func (s source) problem(n *yaml.Node, format string, args ...any) {
+	p := Problem{File: s.file, Text: fmt.Sprintf(format, args...)}
+	if n != nil {
+		p.Line, p.Column = n.Line, n.Column
+	}
+	*s.problems = append(*s.problems, p)
+}
+
+var yamlLine = regexp.MustCompile(`line (\d+): `)
+
+// root parses the file and returns its top mapping, or nil.
+func (s source) root(data []byte) *yaml.Node {
+	var doc yaml.Node
+	if err := yaml.Unmarshal(data, &doc); err != nil {
+		p := Problem{File: s.file, Text: strings.TrimPrefix(err.Error(), "yaml: ")}
+		if m := yamlLine.FindStringSubmatch(p.Text); m != nil {
+			p.Line, _ = strconv.Atoi(m[1])
+			p.Column = 1
+			p.Text = strings.Replace(p.Text, m[0], "", 1)
+		}
+		p.Text += "; check the quotes, commas and spaces of that row and the one before it"
+		*s.problems = append(*s.problems, p)
+		return nil
+	}
+	if len(doc.Content) == 0 {
+		s.problem(nil, "the file is empty; start it with a row such as \"type: breads\"")
+		return nil
+	}
+	return doc.Content[0]
+}
+
+// each calls f for every key of a mapping, in order, and reports a key that
+// stands twice. A missing value (an empty section) is passed over.
+func (s source) each(n *yaml.Node, what string, f func(key string, k, v *yaml.Node)) {
+	if n.Tag == "!!null" {
+		return
+	}
+	if n.Kind != yaml.MappingNode {
+		s.problem(n, "%s should be rows of \"name: value\"", what)
+		return
+	}
+	seen := map[string]int{}
+	for i := 0; i+1 < len(n.Content); i += 2 {
+		k, v := n.Content[i], n.Content[i+1]
+		if line, twice := seen[k.Value]; twice {
+			s.problem(k, "%q stands twice in %s, first in line %d; keep one of them", k.Value, what, line)
+			continue
+		}
+		seen[k.Value] = k.Line
+		f(k.Value, k, v)
+	}
+}
+
+// text returns a single value.
+func (s source) text(n *yaml.Node, what string) string {
+	if n.Kind != yaml.ScalarNode || n.Tag == "!!null" {
+		s.problem(n, "%s should be a piece of text", what)
+		return ""
+	}
+	return strings.TrimSpace(n.Value)
+}
+
+// list returns the values of a list, each with its node.
+func (s source) list(n *yaml.Node, what string) []string {
+	var out []string
+	for _, item := range s.items(n, what) {
+		if v := s.text(item, "each entry of "+what); v != "" {
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+func (s source) items(n *yaml.Node, what string) []*yaml.Node {
+	if n.Tag == "!!null" {
+		return nil
+	}
+	if n.Kind != yaml.SequenceNode {
+		s.problem(n, "%s should be a list: [one, two, three]", what)
+		return nil
+	}
+	return n.Content
+}
+
+// unknownKey reports a key that no file of this sort has.
+func (s source) unknownKey(k *yaml.Node, what string, allowed []string) {
+	mend := "use one of: " + strings.Join(allowed, ", ")
+	if near := Nearest(k.Value, allowed, 1); len(near) > 0 {
+		mend = fmt.Sprintf("did you mean %q?", near[0])
+	}
+	s.problem(k, "%s has no row called %q; %s", what, k.Value, mend)
+}
