@@ -64,6 +64,10 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			add(i-1, likenessEnd(tokens, i+2), sense)
 		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || t.in("flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
 			d.tastedOf(tokens, i, add)
+		case t.in("colour", "color") && i > 0 && !taken[i-1] && (tokens[i-1].isNoun() || tokens[i-1].isAdj()) && !tokens[i-1].in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only"):
+			add(i-1, i, lexicon.Sight)
+		case i > 0 && d.colourOf(tokens, i):
+			add(i, i+1, lexicon.Sight)
 		case d.openAdjective(tokens, i):
 			add(i, i+1, d.likenessSense(tokens, found, i))
 		}
@@ -116,6 +120,21 @@ func (d sensing) likens(tokens []token, i int) bool {
 	if s := subject(tokens, i); s >= 0 && tokens[s].human() {
 		if v := predicateOf(tokens, i); v < 0 || !tokens[v].in("came", "went", "turned") {
 			return false
+		}
+	}
+	// The nearest verb must tie a quality to the food; "opened them like a
+	// book" tells the manner of working.
+	start := clauseStart(tokens, i)
+	for j := i - 1; j >= start; j-- {
+		t := &tokens[j]
+		if d.words.describes(t.norm) {
+			break
+		}
+		if t.isVerb() {
+			if !linkingVerb(t.norm) && !t.in("set", "had", "has", "broke", "fell", "ate", "cut", "pulled", "hung", "sat", "stood", "rolled", "tore", "snapped", "melted") {
+				return false
+			}
+			break
 		}
 	}
 	for j := i + 1; j < len(tokens) && j < i+6; j++ {
@@ -176,6 +195,14 @@ func (d sensing) likenessSense(tokens []token, found []candidate, i int) lexicon
 		}
 		if s, ok := senseOfVerb(tokens[j].norm); ok {
 			return s
+		}
+	}
+	for j := i + 1; j < len(tokens) && j <= i+2; j++ {
+		switch tokens[j].stem {
+		case "lick", "drink", "eat", "suck", "swallow":
+			return lexicon.Tongue
+		case "bite", "chew":
+			return lexicon.Touch
 		}
 	}
 	best, at := lexicon.Touch, -1
@@ -257,6 +284,24 @@ func (d sensing) openAdjective(tokens []token, i int) bool {
 		return false
 	}
 	return !d.inertSubject(tokens, candidate{from: i, to: i + 1})
+}
+
+// colourOf reports whether token i tells the colour in "the colour was (a)
+// blazing marigold": the last noun or adjective of what is said of it.
+func (d sensing) colourOf(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.isNoun() && !t.isAdj() || d.words.describes(t.norm) || d.judges(t.norm) || d.words.judging[t.stem] || plainAdjective(t.norm) {
+		return false
+	}
+	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].isAdj()) {
+		return false
+	}
+	v := predicateOf(tokens, i)
+	if v < 0 || i-v > 4 || !tokens[v].in("was", "is", "'s", "were", "are", "turned", "went") {
+		return false
+	}
+	s := subject(tokens, v)
+	return s >= 0 && tokens[s].in("colour", "color", "colours")
 }
 
 func (d sensing) judges(w string) bool { return d.words.lex.Reading.IsVague(w) || d.words.judging[w] }

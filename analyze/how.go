@@ -79,7 +79,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if next(1).in("to") || i > 0 && (tokens[i-1].in("was", "be", "is", "are", "were", "get", "got")) {
 			return 0, false
 		}
-		if h := phraseHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && h+1 < len(tokens) && (tokens[h+1].norm == "to" || tokens[h+1].norm == "for" || tokens[h+1].norm == "so") {
+		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && h+1 < len(tokens) && (tokens[h+1].norm == "to" || tokens[h+1].norm == "for" && !(h+2 < len(tokens) && tokens[h+2].in("the", "ages")) || tokens[h+1].norm == "so" ) {
 			return clauseEnd(tokens, i), true
 		}
 	case "with":
@@ -88,11 +88,14 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		}
 	case "without":
 		n := 1
-		for next(n).isAdv() || next(n).in("the", "my", "it", "them") && n < 3 {
+		for next(n).isAdv() || next(n).in("the", "it", "them") && n < 3 {
 			n++
 		}
 		if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
 			return clauseEnd(tokens, i+n), true
+		}
+		if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth) && next(1).norm != "any" && d.cooking(tokens, i) {
+			return h + 1, true
 		}
 	case "in":
 		if to, ok := d.portions(tokens, i); ok {
@@ -121,7 +124,19 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if next(1).norm == "in" && next(2).norm == "one" {
 			return i + 3, true
 		}
-	case "on", "over", "at":
+	case "on", "over", "at", "low", "high", "medium":
+		if t.in("low", "high", "medium") {
+			if next(1).norm == "heat" && i > 0 && !tokens[i-1].in("a", "on", "over", "the", "too") && d.cooking(tokens, i) {
+				return i + 2, true
+			}
+			break
+		}
+		if t.norm == "over" && next(1).in("hot", "boiling", "simmering", "a") && (next(2).in("water") || next(3).in("water")) {
+			return i + 3, true
+		}
+		if t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cooking(tokens, i) {
+			return i + 3, true
+		}
 		if to, ok := d.heat(tokens, i); ok {
 			return to, true
 		}
@@ -129,7 +144,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return clauseEnd(tokens, i), true
 		}
 	case "through", "under", "between", "against", "off":
-		if h := phraseHead(tokens, i); h >= 0 && h-i <= 5 && d.cooking(tokens, i) {
+		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.cooking(tokens, i) {
 			if t.norm == "off" && tokens[h].norm == "heat" {
 				return h + 1, true
 			}
@@ -155,8 +170,10 @@ func (d means) at(tokens []token, i int) (int, bool) {
 	if t.tag == "VBG" && i > 0 && d.accompanies(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
-	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !t.in("carefully") {
-		return i + 1, true
+	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "very", "cook", "'d", "would")) {
+		if s := subject(tokens, i); s < 0 || tokens[s].human() {
+			return i + 1, true
+		}
 	}
 	return 0, false
 }
@@ -171,7 +188,7 @@ func (d means) implement(t *token) bool {
 // egg"). Company ("with Dad"), parts ("soup with leeks") and what a dish was
 // served with are not.
 func (d means) with(tokens []token, i int) (int, bool) {
-	h := phraseHead(tokens, i)
+	h := objectHead(tokens, i)
 	if h < 0 || h-i > 6 || i == 0 {
 		return 0, false
 	}
@@ -189,17 +206,19 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) {
 		return 0, false
 	}
+	if verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break") {
+		return 0, false // "you could cut it with a spoon": how tender it was
+	}
 	if tokens[i-1].in("happy", "pleased", "along", "together", "fun", "wrong", "up") {
 		return 0, false
 	}
-	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
-		return max(h+1, i+2), true
-	}
-	// of/pinch: "with the back of a spoon"
-	if h+2 < len(tokens) && tokens[h+1].norm == "of" {
-		if g := phraseHead(tokens, h+1); g >= 0 && d.implement(&tokens[g]) {
+	if tokens[h].in("back", "end", "edge", "tip", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "pinch", "touch") && h+1 < len(tokens) && tokens[h+1].norm == "of" {
+		if g := objectHead(tokens, h+1); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil")) && verb >= 0 {
 			return g + 1, true
 		}
+	}
+	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
+		return max(h+1, i+2), true
 	}
 	if verb >= 0 && tokens[h].kind.Food() && d.treats(tokens[verb].stem) && !tokens[verb].isAdj() {
 		return h + 1, true
@@ -210,7 +229,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 // treats reports whether a technique is done with something put on or in.
 func (d means) treats(stem string) bool {
 	switch stem {
-	case "brush", "boil", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "fri", "poach", "simmer", "wash", "wipe", "scrub":
+	case "brush", "boil", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "fri", "dri", "clean", "bake", "roll", "fill", "cover", "poach", "simmer", "wash", "wipe", "scrub":
 		return true
 	}
 	return false
@@ -241,11 +260,11 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 // withinTool matches cooking in something that shapes the method: "in a dry
 // pan", "in a colander", not "in the oven".
 func (d means) withinTool(tokens []token, i int) bool {
-	h := phraseHead(tokens, i)
+	h := objectHead(tokens, i)
 	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
 		return false
 	}
-	if tokens[h].in("colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel") {
+	if tokens[h].in("colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
 		return true
 	}
 	return tokens[h].kind == lexicon.Tool && tokens[h].in("pan", "frying", "dish", "tin") && h-i >= 3 && tokens[h-1].isAdj()
@@ -253,7 +272,7 @@ func (d means) withinTool(tokens []token, i int) bool {
 
 // cookedOn matches "on kitchen roll", "on a rack", "on a damp cloth".
 func (d means) cookedOn(tokens []token, i int) bool {
-	h := phraseHead(tokens, i)
+	h := objectHead(tokens, i)
 	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
 		return false
 	}

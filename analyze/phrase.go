@@ -135,6 +135,15 @@ func phraseHead(tokens []token, i int) int {
 	return head
 }
 
+// objectHead returns the head of the noun phrase that begins behind token i,
+// its article or possessive included, or -1.
+func objectHead(tokens []token, i int) int {
+	for i+1 < len(tokens) && (tokens[i+1].tag == "DT" || tokens[i+1].tag == "PRP$" || tokens[i+1].tag == "PDT" || tokens[i+1].in("a", "the", "my", "some", "her", "his", "their", "our", "your")) {
+		i++
+	}
+	return phraseHead(tokens, i)
+}
+
 // subject returns the head of the subject of the verb at token v, or -1: the
 // last noun or pronoun before the verb that stands in no phrase of its own
 // ("the top of the pie was": top).
@@ -171,7 +180,8 @@ func subject(tokens []token, v int) int {
 func predicateOf(tokens []token, i int) int {
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start; j-- {
-		if linkingVerb(tokens[j].norm) && tokens[j].tag != "NN" && tokens[j].tag != "NNS" {
+		t := &tokens[j]
+		if linkingVerb(t.norm) && (!t.isNoun() || j == start && t.in("taste", "tastes", "smell", "smells", "look", "looks", "feel", "feels")) {
 			return j
 		}
 	}

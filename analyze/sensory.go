@@ -90,7 +90,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 		found = append(found, c)
 		i = c.to
 	}
-	found = d.comparisons(tokens, found)
+	found = joinNeighbours(tokens, d.comparisons(tokens, found))
 	var out []sensoryWord
 	for n, c := range found {
 		w := sensoryWord{
@@ -105,6 +105,33 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 		out = append(out, w)
 	}
 	return out
+}
+
+// joinNeighbours makes one phrase of words that stand side by side with
+// nothing between them: "dark brown", "creamy white", "big uneven holes". The
+// last one gives the sense.
+func joinNeighbours(tokens []token, found []candidate) []candidate {
+	var out []candidate
+	for _, c := range found {
+		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[out[n-1].to-1].word && sharesSense(out[n-1], c) && !tokens[c.from].isVerbForm() {
+			c.from = out[n-1].from
+			out[n-1] = c
+			continue
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+func sharesSense(a, b candidate) bool {
+	for _, x := range a.readings {
+		for _, y := range b.readings {
+			if x.sense == y.sense {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // denying reports whether the phrase itself holds its denial ("not sweet
@@ -177,6 +204,21 @@ func phraseAt(tokens []token, i int, words []string) (int, bool) {
 func (d sensing) describesFood(tokens []token, c candidate) bool {
 	t := &tokens[c.from]
 	last := &tokens[c.to-1]
+	switch t.tag {
+	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
+		return c.to-c.from > 1
+	}
+	if len(c.readings) > 0 && c.to-c.from == 1 {
+		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) {
+			return false // cream, caramel, tart: the food itself
+		}
+		if t.in("hot", "hotter", "warm", "warmer") && !d.tastes(tokens, c.from) {
+			return false // its heat, not a taste
+		}
+		if d.cutTo(tokens, c.from) {
+			return false
+		}
+	}
 	if c.to-c.from > 1 && !last.isAdj() {
 		return !d.inertSubject(tokens, c)
 	}
@@ -188,12 +230,59 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 			return d.describedBy(tokens, c, head)
 		}
 	}
-	if t.isAdv() && strings.HasSuffix(t.norm, "ly") && !afterLinkingVerb(tokens, c.from) {
-		// "evenly browned" and "beautifully golden" speak of the food;
-		// "stirred evenly" of the work.
-		return c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
+	if t.isAdv() && strings.HasSuffix(t.norm, "ly") {
+		// "evenly browned" speaks of the food, "stirred evenly" of the work;
+		// "faintly sweet" only says how sweet.
+		return t.in("evenly", "unevenly", "patchily") && c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
 	}
 	return !d.inertSubject(tokens, c)
+}
+
+// predicate reports whether token i is said of a subject: it stands right
+// after a linking verb.
+func (d sensing) predicate(tokens []token, i int) bool {
+	v := predicateOf(tokens, i)
+	return v >= 0 && i-v <= 2 && !(i > 0 && (tokens[i-1].tag == "DT" || tokens[i-1].tag == "PRP$"))
+}
+
+// tastes reports whether the clause speaks of taste, so that hot means spiced.
+func (d sensing) tastes(tokens []token, i int) bool {
+	for j := max(0, i-8); j < len(tokens) && j < i+5; j++ {
+		if s, ok := senseOfVerb(tokens[j].norm); ok && s == lexicon.Tongue {
+			return true
+		}
+		if s, ok := senseOfNoun(tokens[j].norm); ok && s == lexicon.Tongue {
+			return true
+		}
+		if tokens[j].in("spicy", "chilli", "chili", "spice", "curry", "mustard", "ginger", "pepper", "mouth") {
+			return true
+		}
+	}
+	return false
+}
+
+// cutTo reports whether the form tells the size something was cut, rolled or
+// made to: "cut the florets small", "slice them thinner".
+func (d sensing) cutTo(tokens []token, i int) bool {
+	if !tokens[i].in("thin", "thinner", "thick", "thicker", "small", "smaller", "big", "bigger", "large", "larger", "fine", "finer", "short", "shorter", "long", "longer", "flat", "neater", "chunky", "tiny") {
+		return false
+	}
+	if i+1 < len(tokens) && tokens[i+1].isNoun() {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		switch tokens[j].stem {
+		case "cut", "slice", "chop", "roll", "make", "tear", "dice", "grate", "shape", "go", "squash", "stretch":
+			if tokens[j].in("went", "made") {
+				return false
+			}
+			return true
+		}
+		if tokens[j].pause() {
+			return i == j+1 && strings.HasSuffix(tokens[i].norm, "er") && false
+		}
+	}
+	return false
 }
 
 // isVerbForm reports whether the token is a finite verb.
@@ -251,6 +340,9 @@ func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 		return false
 	}
 	if h.in("water") && !tokens[c.from].in("green", "pink", "brown", "grey", "cloudy", "orange", "red", "yellow") {
+		return false
+	}
+	if h.in("plate", "bowl", "shirt", "board", "sauce-boat") {
 		return false
 	}
 	if h.in("heat", "temperature", "air", "steam", "line", "lines", "ring") && h.kind == lexicon.Other && !predicateNear(tokens, c.from) {
@@ -316,7 +408,7 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	if sub.in("it", "they", "this", "that", "these", "which") {
 		return d.antecedentInert(tokens, s)
 	}
-	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "water", "steam", "shape", "result", "contrast")
+	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "steam", "shape", "result", "contrast", "bowl", "plate")
 }
 
 // antecedentInert decides what "it" or "they" stands for by the nouns of the
@@ -341,6 +433,10 @@ func (d sensing) antecedentInert(tokens []token, s int) bool {
 // choose decides between the senses a form can speak to.
 func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.Sense) sensed {
 	c := all[n]
+	form := tokenText(tokens, c)
+	if s, ok := d.overruled(tokens, c, form); ok {
+		return sensed{head: c.readings[0].head, sense: s}
+	}
 	if len(c.readings) == 1 {
 		return c.readings[0]
 	}
@@ -350,7 +446,6 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 	if verb >= 0 {
 		subj = subject(tokens, verb)
 	}
-	form := tokenText(tokens, c)
 	best, bestScore := c.readings[0], -1
 	for _, r := range c.readings {
 		score := prior(r.sense)
@@ -373,16 +468,21 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 			}
 			for _, of := range r.of {
 				if tokens[at].norm == of || singular(tokens[at].norm) == of {
-					score += 3
+					score++
+					break
 				}
 			}
 		}
 		if heading == r.sense {
 			score += 8
 		}
+		if s, ok := d.named(tokens, c.from); ok && s == r.sense {
+			score += 7
+		}
 		for m, o := range all {
 			if m != n && len(o.readings) == 1 && o.readings[0].sense == r.sense && near(tokens, c, o) {
-				score += 4
+				score++
+				break
 			}
 		}
 		if score > bestScore {
@@ -390,6 +490,61 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 		}
 	}
 	return best
+}
+
+// named returns the sense that a noun or verb of perception names earlier in
+// the sentence, the nearest one.
+func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
+	for j := i - 1; j >= 0 && j >= i-12; j-- {
+		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") {
+			return s, true
+		}
+		if s, ok := senseOfVerb(tokens[j].norm); ok {
+			return s, true
+		}
+		if tokens[j].norm == ";" || tokens[j].norm == "." {
+			break
+		}
+	}
+	return "", false
+}
+
+// overruled returns the sense where the list's own does not hold: a form whose
+// usual sense is another, and words for taste after "smell" or for aroma after
+// "taste", which serve for both.
+func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Sense, bool) {
+	if c.open {
+		return "", false
+	}
+	offers := func(s lexicon.Sense) bool {
+		for _, r := range c.readings {
+			if r.sense == s {
+				return true
+			}
+		}
+		return false
+	}
+	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
+		return u, true
+	}
+	s, ok := lexicon.Sense(""), false
+	if h := phraseHead(tokens, c.to-1); h >= 0 {
+		s, ok = senseOfNoun(tokens[h].norm)
+	}
+	if !ok {
+		if v := predicateOf(tokens, c.from); v >= 0 {
+			s, ok = senseOfVerb(tokens[v].norm)
+		} else {
+			s, ok = d.named(tokens, c.from)
+		}
+	}
+	switch {
+	case ok && s == lexicon.Smell && !offers(s) && offers(lexicon.Tongue):
+		return s, true
+	case ok && s == lexicon.Tongue && !offers(s) && offers(lexicon.Smell):
+		return s, true
+	}
+	return "", false
 }
 
 func tokenText(tokens []token, c candidate) string {

@@ -63,13 +63,10 @@ func paragraphs(text string) []span {
 
 // appendRuns joins wrapped lines of one block and keeps the others apart.
 func appendRuns(out []span, text string, block []line) []span {
-	longest := 0
-	for _, l := range block {
-		longest = max(longest, l.end-l.start)
-	}
+	wrapped := isWrapped(text, block)
 	run := block[0].span
 	for i := 1; i < len(block); i++ {
-		if continues(text, block[i-1].span, block[i].span, longest) {
+		if continues(text, block[i-1].span, block[i].span, wrapped) {
 			run.end = block[i].end
 			continue
 		}
@@ -79,35 +76,80 @@ func appendRuns(out []span, text string, block []line) []span {
 	return append(out, run)
 }
 
-// continues reports whether the second line goes on with the sentence of the
-// first: it starts in lower case and the first either ends in the middle of a
-// phrase or is full, so that the next word would not have fitted.
-func continues(text string, a, b span, longest int) bool {
+// isWrapped reports whether a program broke the lines of a block: it is wide,
+// and every line but the last is full, so that the next word would not have
+// fitted.
+func isWrapped(text string, block []line) bool {
+	longest := 0
+	for _, l := range block {
+		longest = max(longest, l.end-l.start)
+	}
+	if longest < wrapWidth {
+		return false
+	}
+	for i := 0; i+1 < len(block); i++ {
+		if !fillsLine(text[block[i].start:block[i].end], text[block[i+1].start:block[i+1].end], longest) {
+			return false
+		}
+	}
+	return true
+}
+
+// continues reports whether the second line goes on with the run of text of
+// the first: the first ends in the middle of a phrase, or the second starts in
+// the middle of one, or a program wrapped them.
+func continues(text string, a, b span, wrapped bool) bool {
 	first := text[a.start:a.end]
 	next := text[b.start:b.end]
 	last, _ := utf8.DecodeLastRuneInString(first)
-	if strings.ContainsRune(".!?…:;", last) {
-		return longest >= wrapWidth && last != ':' && fillsLine(first, next, longest)
-	}
-	if strings.HasSuffix(first, ",") || strings.HasSuffix(first, "-") && len(first) > 2 {
-		return true
-	}
-	if hangs(lastWord(first)) {
-		return true
-	}
 	r, _ := utf8.DecodeRuneInString(next)
-	lower := unicode.IsLower(r) && r != 'i' || strings.HasPrefix(next, "i ") || unicode.IsLower(r)
-	return lower && longest >= wrapWidth && fillsLine(first, next, longest)
+	switch {
+	case last == ':':
+		return false
+	case strings.ContainsRune(".!?…;", last):
+		return wrapped
+	case hangs(lastWord(first)) || strings.HasSuffix(first, "-") && len(first) > 2:
+		return true
+	case !unicode.IsLower(r):
+		return false
+	case last == ',':
+		return true
+	}
+	word := strings.ToLower(firstWord(next))
+	return goesOnWith(word) || wrapped && !opensSentence(word)
+}
+
+// goesOnWith reports whether a line that starts with the word goes on with the
+// one before it.
+func goesOnWith(word string) bool {
+	switch word {
+	case "and", "or", "which", "because", "cos", "than", "that", "of":
+		return true
+	}
+	return false
+}
+
+// opensSentence reports whether the word often starts a sentence, so that a
+// line in lower case that starts with it may be a note of its own.
+func opensSentence(word string) bool {
+	switch word {
+	case "i", "it", "they", "we", "he", "she", "my", "next", "the", "this", "there", "also", "then", "mum", "dad", "you", "im", "i'm", "its", "it's", "to", "didnt", "didn't", "was", "were":
+		return true
+	}
+	return false
+}
+
+func firstWord(s string) string {
+	if i := strings.IndexFunc(s, unicode.IsSpace); i >= 0 {
+		return s[:i]
+	}
+	return s
 }
 
 // fillsLine reports whether the first word of next would have made the line
 // longer than the longest of its block.
 func fillsLine(first, next string, longest int) bool {
-	word := next
-	if i := strings.IndexFunc(next, unicode.IsSpace); i >= 0 {
-		word = next[:i]
-	}
-	return len(first)+1+len(word) > longest && len(first) >= wrapWidth/2
+	return len(first)+1+len(firstWord(next)) > longest && len(first) >= wrapWidth/2
 }
 
 func lastWord(s string) string {
@@ -120,7 +162,7 @@ func hangs(word string) bool {
 	switch word {
 	case "the", "a", "an", "and", "or", "but", "because", "to", "of", "with", "so", "my", "our",
 		"was", "were", "is", "very", "really", "for", "from", "into", "by", "that", "which", "had",
-		"have", "i", "as", "it's", "quite", "if", "when", "than", "be", "their", "its":
+		"have", "i", "as", "then", "nearly", "some", "this", "these", "too", "it's", "quite", "if", "when", "than", "be", "their", "its":
 		return true
 	}
 	return false
@@ -239,6 +281,10 @@ func appendSentences(out []span, text string, run span) []span {
 	for i := run.start; i < run.end; {
 		r, n := utf8.DecodeRuneInString(text[i:run.end])
 		if !terminal(r) {
+			if at, ok := breaksOff(text, run, i, n); ok {
+				add(span{start, at})
+				start = at
+			}
 			i += n
 			continue
 		}
@@ -259,6 +305,49 @@ func appendSentences(out []span, text string, run span) []span {
 	}
 	add(span{start, run.end})
 	return out
+}
+
+// breaksOff reports whether a sentence ends before the word behind offset i
+// although no mark says so, and where: behind an emoji that a new clause
+// follows, and before a capital that only the start of a sentence explains
+// ("… for the first time It went thick").
+func breaksOff(text string, run span, i, n int) (int, bool) {
+	r, _ := utf8.DecodeRuneInString(text[i:run.end])
+	at := i + n
+	if r >= 0x2190 && (unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r)) {
+		for at < run.end {
+			r, n := utf8.DecodeRuneInString(text[at:run.end])
+			if !unicode.Is(unicode.So, r) && !unicode.Is(unicode.M, r) && !unicode.Is(unicode.Sk, r) && r != '\u200d' {
+				break
+			}
+			at += n
+		}
+		rest := text[at:run.end]
+		word := firstWord(strings.TrimLeftFunc(rest, unicode.IsSpace))
+		first, _ := utf8.DecodeRuneInString(word)
+		return at, strings.HasPrefix(rest, " ") && (unicode.IsUpper(first) || opensSentence(word))
+	}
+	if r != ' ' || i == run.start {
+		return 0, false
+	}
+	before, _ := utf8.DecodeLastRuneInString(text[run.start:i])
+	switch firstWord(text[at:min(run.end, at+16)]) {
+	case "It", "They", "The", "This", "Next", "My", "When", "We", "He", "She", "There", "Inside", "Also":
+		return at, unicode.IsLower(before) && !strings.Contains(text[max(run.start, i-12):i], ".") && text[max(run.start, i-3):i] != "and" && lowerAround(text, run, i)
+	}
+	return 0, false
+}
+
+// lowerAround reports whether the words before offset i are in lower case, so
+// that a capital behind it is no part of a title.
+func lowerAround(text string, run span, i int) bool {
+	fields := strings.Fields(text[max(run.start, i-30):i])
+	for k := max(0, len(fields)-3); k < len(fields); k++ {
+		if r, _ := utf8.DecodeRuneInString(fields[k]); unicode.IsUpper(r) && fields[k] != "I" {
+			return false
+		}
+	}
+	return len(fields) >= 3
 }
 
 func terminal(r rune) bool { return r == '.' || r == '!' || r == '?' || r == '…' }
@@ -351,7 +440,7 @@ func lastRune(s string) rune {
 func wordBefore(s string) string {
 	s = s[max(0, len(s)-40):]
 	i := strings.LastIndexFunc(s, func(r rune) bool {
-		return unicode.IsSpace(r) || strings.ContainsRune("(\"'“‘[,;", r)
+		return unicode.IsSpace(r) || strings.ContainsRune("(\"“‘[,;", r)
 	})
 	if i < 0 {
 		return s

@@ -79,9 +79,15 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
+	if i+2 < len(tokens) && tokens[i+1].in("and", ",") && d.words.describes(tokens[i+2].norm) {
+		return false // "cool and tangy"
+	}
 	v := predicateOf(tokens, i)
 	if v < 0 {
 		return len(tokens) <= 3
+	}
+	if tokens[v].norm == "its" {
+		return true
 	}
 	if i-v > 4 || tokens[v].in("get", "got", "feel", "felt", "go", "went") {
 		return false
@@ -99,9 +105,12 @@ func (d judging) aside(tokens []token, from, to int) bool {
 		if t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal") {
 			return true
 		}
-		if t.in("fine", "finer") && (next.kind == lexicon.Tool || next.in("and") && false) {
+		if t.in("fine", "finer") && next.kind == lexicon.Tool {
 			return true
 		}
+	}
+	if t.in("ok", "okay", "right", "well") && from == 0 && (to >= len(tokens) || tokens[to].in(",", "so", "um", "well", "then", "right", "basically")) && to < len(tokens) {
+		return true
 	}
 	if t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad") && from > 0 {
 		if v := predicateOf(tokens, from); v >= 0 && tokens[v].in("is", "'s", "was", "'m", "am", "feel", "feels", "felt", "feeling", "be", "are", "were") {

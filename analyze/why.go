@@ -449,7 +449,7 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	if i == 0 || i+1 >= len(tokens) {
 		return false
 	}
-	h := phraseHead(tokens, i)
+	h := objectHead(tokens, i)
 	if h < 0 || !tokens[h].kind.Food() && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
 		return false
 	}

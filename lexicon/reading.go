@@ -189,16 +189,19 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 	return r, nil
 }
 
-// patterns reads a list of patterns, each with the same label and step.
+// patterns reads a list of patterns, each with the same label and step; a
+// row may hold several with " / " between them.
 func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
 	var out []Labelled
 	for _, item := range s.items(n, label+" "+step) {
-		p, err := ParsePattern(s.text(item, "a pattern"))
-		if err != nil {
-			s.problem(item, "%v", err)
-			continue
+		for _, text := range strings.Split(s.text(item, "a pattern"), " / ") {
+			p, err := ParsePattern(text)
+			if err != nil {
+				s.problem(item, "%v", err)
+				continue
+			}
+			out = append(out, Labelled{Pattern: p, Label: label, Step: step})
 		}
-		out = append(out, Labelled{Pattern: p, Label: label, Step: step})
 	}
 	return out
 }
