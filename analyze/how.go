@@ -68,7 +68,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return i + 3, true
 		}
 	case "using", "useing":
-		if i > 0 && (tokens[i-1].in("was", "were", "am", "be", "is", "are", "been", "of", "for", "about", "from", "started", "start", "tried", "try", "than", "like", "means", "enjoyed") || tokens[i-1].isNoun() && tokens[i-1].kind == lexicon.NoKind && tokens[i-1].in("idea")) {
+		if i > 0 && (tokens[i-1].in("was", "were", "am", "be", "is", "are", "been", "of", "for", "about", "from", "started", "start", "tried", "try", "than", "like", "means", "enjoyed") || tokens[i-1].in("when", "while", "people", "those", "someone", "anyone", "by", "or", "and", "consider", "avoid", "with", "including", "start", "e.g") || tokens[i-1].isNoun() && predicateless(tokens, i)) {
 			return 0, false
 		}
 		if i == 0 && !next(1).pause() || i > 0 {
@@ -79,7 +79,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if next(1).in("to") || i > 0 && (tokens[i-1].in("was", "be", "is", "are", "were", "get", "got")) {
 			return 0, false
 		}
-		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && h+1 < len(tokens) && (tokens[h+1].norm == "to" || tokens[h+1].norm == "for" && !(h+2 < len(tokens) && tokens[h+2].in("the", "ages")) || tokens[h+1].norm == "so" ) {
+		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && h+1 < len(tokens) && (tokens[h+1].norm == "to" || tokens[h+1].norm == "for" && !(h+2 < len(tokens) && tokens[h+2].in("the", "ages")) || tokens[h+1].norm == "so") {
 			return clauseEnd(tokens, i), true
 		}
 	case "with":
@@ -176,6 +176,20 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// predicateless reports whether no verb stands before token i in its clause:
+// "a project using a microscope" tells what the project is.
+func predicateless(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].isVerb() && !tokens[j].tagIn("VBN", "VBG") {
+			return false
+		}
+		if tokens[j].isVerb() && j+1 < i {
+			return false
+		}
+	}
+	return true
 }
 
 // implement reports whether a noun names something one works with.
@@ -321,7 +335,22 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if i+1 < len(tokens) && (tokens[i+1].norm == "and" || tokens[i+1].norm == "," || tokens[i+1].pause()) {
 		return false
 	}
-	return d.technique(tokens, clauseStart(tokens, j), j)
+	for k := clauseStart(tokens, j); k < j; k++ {
+		if t := &tokens[k]; t.isVerb() && d.words.works[t.stem] && !generic(t.stem) {
+			return true
+		}
+	}
+	return false
+}
+
+// generic reports whether a verb of working with food is one of everyday life
+// as well, so that it alone does not show cooking.
+func generic(stem string) bool {
+	switch stem {
+	case "put", "took", "take", "left", "leav", "use", "place", "add", "drop", "turn", "had", "get", "reduc", "separ", "cut", "combin", "score", "rest", "spread", "set", "serv", "press", "incorpor", "shape", "layer", "stretch", "tear", "knock", "pit", "core", "cool", "juic":
+		return true
+	}
+	return false
 }
 
 // cooking reports whether a technique stands in the clause around token i.

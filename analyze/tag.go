@@ -46,7 +46,9 @@ func (t tagging) tag(s *sentence) {
 		if !tok.word {
 			continue
 		}
-		tok.norm = t.words.correct(tok.norm)
+		if !(len(tok.text) <= 3 && isCapital(tok.text) && !shouting) {
+			tok.norm = t.words.correct(tok.norm)
+		}
 		tok.stem = t.words.stem(tok.norm)
 		tok.kind = t.words.nouns.Kind(tok.norm)
 	}

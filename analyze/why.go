@@ -15,6 +15,9 @@ func (d reasons) read(r *reading) {
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		s.why = d.find(s)
+		if i == 0 && len(r.sentences) > 1 && len(s.why) > 0 && s.why[0].from == 0 && s.tokens[0].norm == "so" {
+			s.why = s.why[1:] // "So, I made soup": it opens the talk
+		}
 	}
 }
 
@@ -116,7 +119,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		if next(-2).norm == "as" && prev.norm == "a" {
 			return i - 2, true
 		}
-		return i, next(1).in("of") && prev.norm == "the" && predicateOf(tokens, i) >= 0
+		return 0, false
 	case "given":
 		return i, i == 0 || prev.norm == "," || next(1).norm == "that"
 	case "why":
@@ -183,7 +186,7 @@ func (d reasons) so(tokens []token, i int) bool {
 		return false
 	}
 	if i == 0 {
-		return opensClause(tokens, 1) && !n.in("i", "we") || n.norm == "that"
+		return true
 	}
 	if opensClause(tokens, i+1) {
 		return true
@@ -236,9 +239,17 @@ func (d reasons) as(tokens []token, i int) bool {
 	if n.in("you", "i", "we") && i+2 < len(tokens) && tokens[i+2].in("can", "could", "go", "went", "know", "see", "say", "said", "mentioned", "do", "did") && !negatedVerb(tokens, i+2) {
 		return n.in("i", "we") && tokens[i+2].in("know", "could") || false
 	}
-	// find the verb of the subject
-	for j := i + 1; j < len(tokens) && j <= i+9; j++ {
+	// Find the verb of its subject. A noun without an article names a role
+	// ("as head of …") unless its verb follows at once.
+	far := i + 9
+	if n.isNoun() && n.tag != "NNS" && !(i > 0 && tokens[i-1].norm == ",") || n.tag == "NNS" && i+2 < len(tokens) && tokens[i+2].tag == "IN" {
+		far = i + 3
+	}
+	for j := i + 1; j < len(tokens) && j <= far; j++ {
 		t := &tokens[j]
+		if n.in("a", "an") && t.in("of", "that", "which", "who") {
+			return false
+		}
 		if j == i+1 && t.isVerb() {
 			return false
 		}
@@ -257,7 +268,7 @@ func (d reasons) as(tokens []token, i int) bool {
 			}
 			return true
 		}
-		return negatedVerb(tokens, j)
+		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ")
 	}
 	return false
 }
@@ -290,7 +301,7 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	for v < len(tokens) && tokens[v].isAdv() && v < i+3 {
 		v++
 	}
-	if v >= len(tokens) || !(tokens[v].tag == "VB" || tokens[v].tag == "VBP" || tokens[i].tag == "TO" && tokens[v].in("keep", "let", "stop", "make", "cut", "get", "give", "see", "help", "avoid", "cool", "rest", "dry", "set", "balance", "taste", "test", "check", "thicken")) {
+	if v >= len(tokens) || !(tokens[v].tag == "VB" || tokens[i].tag == "TO" && tokens[v].in("keep", "let", "stop", "make", "cut", "get", "give", "see", "help", "avoid", "cool", "rest", "dry", "set", "balance", "taste", "test", "check", "thicken")) {
 		return false
 	}
 	if tokens[v].in("be", "have") && i > 0 && !tokens[i-1].isNoun() {
@@ -320,7 +331,7 @@ func (d reasons) purpose(tokens []token, i int) bool {
 			}
 		}
 	}
-	if takesInfinitive(p) {
+	if takesInfinitive(p) || p.norm == "on" && i >= 2 && tokens[i-2].in("go", "goes", "went", "going", "gone") {
 		return false
 	}
 	if p.in("how", "what", "when", "where", "which", "who", "whether", "enough", "as", "than", "about", "but", "except", "from", "up", "due", "according", "used", "next", "close", "near", "able", "back", "down", "on", "in") {
@@ -342,9 +353,9 @@ func (d reasons) purpose(tokens []token, i int) bool {
 		return false
 	}
 	if p.isVerb() {
-		// Straight behind a verb: only those of motion and rest, and passives
-		// ("used to", "left to cool" is a purpose; "decided to" is not).
-		return p.in("stood", "stopped", "went", "came", "ran", "sat", "returned", "waited", "left", "moved", "bent", "leaned", "leant", "added", "designed", "washed", "covered", "stirred", "rested", "put", "cut", "boiled", "cooked", "baked", "hung", "turned", "opened", "built", "created", "written", "taken", "reduced", "combined", "employed", "applied", "conducted", "performed", "blended", "mixed", "cooled", "chilled", "sprinkled", "folded", "served") && !p.in("came", "went", "turned") || p.in("used") && i >= 2 && tokens[i-2].in("was", "is", "were", "are", "be", "been")
+		// Straight behind a verb: what was done, and to what end ("stopped to
+		// check", "is used to"), unless the verb takes an infinitive of itself.
+		return !passiveWithInfinitive(p.norm) || p.norm == "used" && i >= 2 && tokens[i-2].in("was", "is", "were", "are", "be", "been")
 	}
 	// An action must stand before.
 	start := clauseStart(tokens, i)
@@ -357,10 +368,10 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	}
 	if verb < 0 {
 		// notes without a subject: "Cross in the top to let heat in"
-		return p.isNoun() && i-start >= 2 && i-start <= 9 && start == 0 && !takesInfinitive(p)
+		return p.isNoun() && i-start >= 2 && i-start <= 9 && start == 0 && !nounTakesInfinitive(p) && !finiteAfter(tokens, i)
 	}
 	w := &tokens[verb]
-	if takesInfinitive(w) || w.in("is", "was", "are", "were", "'s", "be", "been", "being", "am", "'m", "'re", "seem", "seems", "seemed", "has", "asked", "told", "let", "got", "get", "getting", "remind", "reminded", "teach", "taught", "expect", "expected", "helped", "help", "allowed", "allow", "allows", "allowing", "forced", "force", "cause", "caused", "encourage", "encouraged", "encouraging", "enable", "enabled", "enables", "require", "required", "persuaded", "invite", "invited", "order", "ordered", "warned", "advise", "advised", "lead", "led", "wait", "prove", "proved", "tell", "showed", "show", "urge", "urged", "prompted", "requires", "permitted", "inspired") {
+	if takesInfinitive(w) || w.in("is", "was", "are", "were", "'s", "be", "been", "being", "am", "'m", "'re", "seem", "seems", "seemed", "has", "ask", "asks", "asking", "invite", "invites", "inspire", "motivated", "persuade", "persuades", "plead", "pleaded", "summon", "summoned", "commission", "commissioned", "call", "called", "calls", "voted", "urged", "urging", "ordering", "costs", "cost", "takes", "precluded", "serve", "serves", "reminding", "asked", "told", "let", "got", "get", "getting", "remind", "reminded", "teach", "taught", "expect", "expected", "helped", "help", "allowed", "allow", "allows", "allowing", "forced", "force", "cause", "caused", "encourage", "encouraged", "encouraging", "enable", "enabled", "enables", "require", "required", "persuaded", "invite", "invited", "order", "ordered", "warned", "advise", "advised", "lead", "led", "wait", "prove", "proved", "tell", "showed", "show", "urge", "urged", "prompted", "requires", "permitted", "inspired") {
 		if w.in("got", "get", "getting", "has") && p.isNoun() && !(p.human()) {
 			return true
 		}
@@ -369,7 +380,26 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	if p.isNoun() && nounTakesInfinitive(p) {
 		return false
 	}
+	// "the only one to", "the most reliable way to", "the first batch to"
+	for j := i - 2; j >= 0 && j >= i-5; j-- {
+		if tokens[j].in("only", "first", "second", "last", "next", "most", "best", "right") || tokens[j].tag == "JJS" || tokens[j].tag == "RBS" {
+			return false
+		}
+		if tokens[j].isVerb() || tokens[j].pause() {
+			break
+		}
+	}
 	return true
+}
+
+// passiveWithInfinitive reports whether a verb form is followed by an
+// infinitive that tells what is said, thought or allowed, not an end.
+func passiveWithInfinitive(w string) bool {
+	switch w {
+	case "expected", "supposed", "said", "known", "believed", "intended", "meant", "allowed", "considered", "likely", "required", "forced", "thought", "found", "reported", "asked", "told", "made", "seen", "planned", "scheduled", "set", "determined", "inclined", "prepared", "encouraged", "proposed", "shown", "estimated", "assumed", "taken", "compelled", "invited", "obliged", "permitted", "tempted", "led", "lead", "leads", "happened", "used", "went", "came", "go", "come", "amounts", "amount", "according", "relates", "responded", "relating", "compared", "due", "related", "limited", "referred", "refers", "refer", "belongs", "similar", "subject", "committed", "dedicated", "opposed", "suggested", "alleged", "advised", "ordered", "instructed", "entitled", "wait", "waiting", "waited", "mean", "means", "bring", "live", "think", "do", "did", "done", "is", "was", "are", "were", "be", "been", "being", "do-", "does", "left", "gets", "gone", "let", "go-", "given", "ready", "needs", "kept", "keep", "keeps", "hard", "thanks", "promised", "doomed", "denied", "welcome", "motivated", "persuaded", "voted", "agreeing", "agreed", "accustomed", "likened", "prone", "contribute", "translates", "condenses", "rise", "rose", "precluded", "commanded", "elected", "appointed", "authorized", "designated", "employed-", "inspired", "pleaded", "sentenced", "added", "listen", "listened", "close", "closer", "speak", "spoke", "talk", "talked", "look", "looking", "say", "says", "write", "access", "returned", "return", "moved", "lived", "decides", "opted", "failing", "refusing", "deciding", "choosing", "hesitate", "struggling", "aiming", "seeking", "continuing", "proceeding", "working", "work", "worked":
+		return true
+	}
+	return false
 }
 
 // earlierPurpose: "to stop it sticking and to add colour".
@@ -377,6 +407,17 @@ func (d reasons) earlierPurpose(tokens []token, i int) bool {
 	for j := i - 1; j >= 0 && j >= i-10; j-- {
 		if tokens[j].norm == "to" {
 			return d.purpose(tokens, j)
+		}
+	}
+	return false
+}
+
+// finiteAfter reports whether a finite verb follows, so that what stands
+// before token i is its subject and no note.
+func finiteAfter(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j < i+reach; j++ {
+		if t := &tokens[j]; t.tag == "VBZ" || t.tag == "VBD" || t.tag == "VBP" || t.tag == "MD" {
+			return true
 		}
 	}
 	return false
@@ -420,7 +461,7 @@ func takesInfinitive(t *token) bool {
 func nounTakesInfinitive(t *token) bool {
 	switch t.norm {
 	case "time", "way", "ways", "chance", "chances", "need", "ability", "abilities", "decision", "attempt", "attempts", "plan", "plans", "right", "reason", "reasons", "desire", "effort", "efforts", "opportunity", "opportunities", "thing", "things",
-		"lot", "something", "anything", "nothing", "everything", "place", "places", "one", "person", "people", "job", "bit", "mistake", "idea", "tendency", "willingness", "power", "permission", "intention", "failure", "refusal", "promise", "goal", "aim", "task", "duty", "point", "part", "half", "moment", "someone", "anyone", "ones", "turn", "offer", "commitment", "potential", "capacity", "authority", "response", "obligation", "motivation", "freedom", "incentive", "pressure", "access", "approach", "approaches", "relation", "regard", "respect", "addition", "similar", "contrast", "year", "years", "hours", "minutes", "hour", "ages", "days", "weeks", "steps", "option", "step", "answer", "leeks":
+		"lot", "something", "anything", "nothing", "everything", "place", "places", "one", "person", "people", "job", "bit", "mistake", "idea", "tendency", "willingness", "power", "permission", "intention", "failure", "refusal", "promise", "goal", "aim", "task", "duty", "point", "part", "half", "moment", "someone", "anyone", "ones", "turn", "offer", "commitment", "potential", "capacity", "authority", "response", "obligation", "motivation", "freedom", "incentive", "pressure", "access", "approach", "approaches", "relation", "regard", "respect", "addition", "similar", "contrast", "year", "years", "hours", "minutes", "hour", "ages", "days", "weeks", "steps", "option", "step", "answer", "process", "campaign", "push", "occasion", "request", "requests", "direction", "theory", "invitation", "movement", "proposal", "proposals", "agreement", "requirement", "requirements", "conspiracy", "readiness", "inability", "hope", "hopes", "dream", "wish", "urge", "tool", "tools", "method", "methods", "work", "use", "member", "members", "kids", "subject", "place-", "response-":
 		return true
 	}
 	return t.human()
@@ -491,7 +532,10 @@ func (d reasons) causes(tokens []token, i int) bool {
 	if s < 0 {
 		return i > 0 && tokens[i-1].in("which", "that", "this")
 	}
-	if tokens[s].human() {
+	if tokens[s].human() || tokens[s].kind == lexicon.NoKind && !tokens[s].in("that", "this", "which", "it", "they", "these") && tokens[s].tag != "VBG" {
+		return false
+	}
+	if i > 0 && (linkingVerb(tokens[i-1].norm) || tokens[i-1].isAdv() && i > 1 && linkingVerb(tokens[i-2].norm)) {
 		return false
 	}
 	if strings.HasPrefix(t.norm, "stop") {
@@ -520,10 +564,10 @@ func (d reasons) makes(tokens []token, i int) bool {
 		if t.tag == "VBG" {
 			return i > 0 && tokens[i-1].norm == ","
 		}
-		return t.norm == "make" && s >= 0 && !tokens[s].human() && i > 0 && tokens[i-1].in("will", "would", "'d", "'ll", "can", "might") || t.norm == "let" && s >= 0 && tokens[s].in("that", "this", "which")
+		return t.norm == "make" && s >= 0 && !tokens[s].human() && i > 0 && tokens[i-1].in("will", "would", "'d", "'ll", "can", "might") && changes(tokens, i) || t.norm == "let" && s >= 0 && tokens[s].in("that", "this", "which")
 	}
 	if byWhich {
-		return true
+		return !t.in("made", "makes") || changes(tokens, i)
 	}
 	if s < 0 || tokens[s].human() {
 		return false
@@ -531,13 +575,36 @@ func (d reasons) makes(tokens []token, i int) bool {
 	sub := &tokens[s]
 	switch {
 	case sub.in("that", "this"):
-		return true
-	case t.in("made", "makes", "kept", "keeps", "stopped"):
+		return !t.in("made", "makes", "gave", "gives", "got", "took", "left") || n.in("it", "them") || changes(tokens, i)
+	case t.in("made", "makes"):
+		return changes(tokens, i) && (sub.kind != lexicon.NoKind || sub.in("it", "they", "which", "everything") || sub.tag == "VBG")
+	case t.in("kept", "keeps", "stopped"):
 		return !sub.in("they") || n.in("it", "them", "the")
 	case t.in("gave", "gives", "thickened", "thickens", "softened", "loosened", "balanced", "brought", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "sealed"):
-		return sub.isNoun() && sub.kind != lexicon.Time
+		return sub.isNoun() && sub.kind.Food()
 	}
 	return false
+}
+
+// changes reports whether "made" at token i makes something be or do: an
+// object and then an adjective or a bare verb ("made it shiny", "made the
+// dough tear"), not an object alone ("made a decision").
+func changes(tokens []token, i int) bool {
+	object := false
+	for j := i + 1; j < len(tokens) && j <= i+7; j++ {
+		t := &tokens[j]
+		switch {
+		case t.in("it", "them", "me", "us", "you", "him", "her", "everything", "all"):
+			object = true
+		case t.pause():
+			return false
+		case object && (t.isAdj() || t.tag == "VB" || t.tag == "VBP" || t.isAdv() && t.in("more", "less", "really", "quite", "very", "too", "so", "all") || t.tag == "VBN"):
+			return true
+		case t.isNoun():
+			object = true
+		}
+	}
+	return object && i+2 < len(tokens) && tokens[i+1].in("it", "them")
 }
 
 // follows: two halves of one sentence where the second is what the first led
