@@ -171,7 +171,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		return clauseEnd(tokens, i), true
 	}
 	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "very", "cook", "'d", "would")) {
-		if s := subject(tokens, i); s < 0 || tokens[s].human() {
+		if d.bySomebody(tokens, i) {
 			return i + 1, true
 		}
 	}
@@ -374,6 +374,24 @@ func (d means) technique(tokens []token, from, to int) bool {
 		}
 	}
 	return false
+}
+
+// bySomebody reports whether the verb that the adverb at token i belongs to is
+// done by a person or told as a step: no food stands right before it as its
+// subject ("the heat built slowly").
+func (d means) bySomebody(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	for j := i - 1; j >= start; j-- {
+		t := &tokens[j]
+		if t.isVerb() || d.words.works[t.stem] && !t.isNoun() {
+			if j == start {
+				return true
+			}
+			s := &tokens[j-1]
+			return s.human() || s.norm == "to" || s.in("and", "then", "n't", "not", "time") || s.isAdv() || s.tag == "MD" || s.isVerb()
+		}
+	}
+	return i+1 < len(tokens) && tokens[i+1].isVerb()
 }
 
 // manner reports whether an adverb tells in what manner food was worked.

@@ -3,6 +3,8 @@ package analyze
 import (
 	"strings"
 	"unicode"
+
+	"saywhy/lexicon"
 )
 
 // Tagger assigns a Penn Treebank tag to each word of a sentence. It must be
@@ -52,7 +54,21 @@ func (t tagging) tag(s *sentence) {
 		tok.stem = t.words.stem(tok.norm)
 		tok.kind = t.words.nouns.Kind(tok.norm)
 	}
+	t.compounds(s.tokens)
 	repair(s.tokens, t.words)
+}
+
+// compounds gives the last word of a noun of two words the kind of the whole:
+// a rolling pin is a tool, a tea towel a cloth.
+func (t tagging) compounds(tokens []token) {
+	for i := 1; i < len(tokens); i++ {
+		if !tokens[i].word || !tokens[i-1].word || tokens[i].isVerb() {
+			continue
+		}
+		if k := t.words.nouns.Kind(tokens[i-1].norm + " " + tokens[i].norm); k != lexicon.NoKind {
+			tokens[i].kind = k
+		}
+	}
 }
 
 func isCapital(s string) bool {

@@ -97,7 +97,21 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "as":
 		return i, d.as(tokens, i)
 	case "for":
-		return i, d.purposeNoun(tokens, i)
+		// for + clause is an old because: "for the top was plain".
+		return i, d.purposeNoun(tokens, i) || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
+	case "cause":
+		return i, !t.isVerb() && prev.tag != "DT" && (next(1).tag == "PRP" || next(1).in("the", "i", "it", "my", "there") && i > 0)
+	case "before":
+		// "before it could catch": what it was done to prevent.
+		return i, next(2).norm == "could" || next(3).norm == "could"
+	case "where":
+		return i, (next(1).human() || next(1).in("it", "they")) && (next(2).in("stopped", "forgot", "missed", "caught", "did", "had", "was", "burnt", "touched") || next(2).norm == "n't")
+	case "down":
+		return i, next(1).norm == "to" && strings.HasSuffix(next(2).norm, "ing")
+	case "if", "when":
+		return i, d.generalTruth(tokens, i)
+	case "would", "'d", "might", "will", "'ll", "could", "should":
+		return i, d.remedy(tokens, i)
 	case "to":
 		return i, d.purpose(tokens, i)
 	case "order":
@@ -142,6 +156,10 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.causes(tokens, i)
 	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left":
 		return i, d.makes(tokens, i)
+	case "which":
+		return i, d.whichDoes(tokens, i)
+	case "did", "forgot", "put", "had", "was", "were", "too":
+		return i, d.noteCause(tokens, i)
 	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "got-", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
 		return i, d.follows(tokens, i)
 	}
@@ -163,6 +181,8 @@ func (d reasons) so(tokens []token, i int) bool {
 	}
 	n := tokens[i+1]
 	switch {
+	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why") && i > 0:
+		return true
 	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
 		return true
 	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did" && !(prev.norm == "not" && false):
@@ -202,7 +222,10 @@ func (d reasons) since(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[i+1]
-	if n.kind == lexicon.Time || n.tag == "CD" || n.in("then", "last", "yesterday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "christmas", "easter", "early", "childhood", "its", "the") && !opensClause(tokens, i+1) {
+	if n.kind == lexicon.Time || n.tag == "CD" && !opensClause(tokens, i+1) || n.in("then", "last", "yesterday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "christmas", "easter", "early", "childhood") && !opensClause(tokens, i+1) {
+		return false
+	}
+	if h := objectHead(tokens, i); h >= 0 && tokens[h].kind == lexicon.Time {
 		return false
 	}
 	if i > 0 && tokens[i-1].in("ever", "long", "years", "time", "months", "weeks", "days") {
@@ -213,7 +236,15 @@ func (d reasons) since(tokens []token, i int) bool {
 			return false
 		}
 	}
-	return opensClause(tokens, i+1) || n.tag == "PRP" || n.tag == "DT" || n.tag == "EX" || n.isNoun() && !n.pause()
+	for j := i + 1; j < len(tokens) && j <= i+10; j++ {
+		if tokens[j].pause() {
+			return false
+		}
+		if tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'s", "'re", "'m", "'d", "'ve") {
+			return j > i+1
+		}
+	}
+	return false
 }
 
 // as gives a reason in a quarter of its uses; a state, a modal, a negation or
@@ -232,6 +263,9 @@ func (d reasons) as(tokens []token, i int) bool {
 		if p.isAdj() && i > 1 && tokens[i-2].norm == "as" || p.isAdv() && i > 1 && tokens[i-2].norm == "as" {
 			return false
 		}
+	}
+	if n.tagIn("VBD", "VBP") && negatedVerb(tokens, i+1) || n.in("forgot", "didnt") {
+		return true // "as didn't brown them": a note without its subject
 	}
 	if n.in("well", "soon", "long", "if", "though", "usual", "for", "always", "part", "far", "many", "possible", "per", "expected", "with", "to", "opposed", "such", "it-were") || n.isAdj() && !opensClause(tokens, i+1) || n.isAdv() && !opensClause(tokens, i+1) {
 		return false
@@ -371,13 +405,13 @@ func (d reasons) purpose(tokens []token, i int) bool {
 		return p.isNoun() && i-start >= 2 && i-start <= 9 && start == 0 && !nounTakesInfinitive(p) && !finiteAfter(tokens, i)
 	}
 	w := &tokens[verb]
-	if takesInfinitive(w) || w.in("is", "was", "are", "were", "'s", "be", "been", "being", "am", "'m", "'re", "seem", "seems", "seemed", "has", "ask", "asks", "asking", "invite", "invites", "inspire", "motivated", "persuade", "persuades", "plead", "pleaded", "summon", "summoned", "commission", "commissioned", "call", "called", "calls", "voted", "urged", "urging", "ordering", "costs", "cost", "takes", "precluded", "serve", "serves", "reminding", "asked", "told", "let", "got", "get", "getting", "remind", "reminded", "teach", "taught", "expect", "expected", "helped", "help", "allowed", "allow", "allows", "allowing", "forced", "force", "cause", "caused", "encourage", "encouraged", "encouraging", "enable", "enabled", "enables", "require", "required", "persuaded", "invite", "invited", "order", "ordered", "warned", "advise", "advised", "lead", "led", "wait", "prove", "proved", "tell", "showed", "show", "urge", "urged", "prompted", "requires", "permitted", "inspired") {
+	if takesInfinitive(w) && w.norm != "used" || w.in("is", "was", "are", "were", "'s", "be", "been", "being", "am", "'m", "'re", "seem", "seems", "seemed", "has", "ask", "asks", "asking", "invite", "invites", "inspire", "motivated", "persuade", "persuades", "plead", "pleaded", "summon", "summoned", "commission", "commissioned", "call", "called", "calls", "voted", "urged", "urging", "ordering", "costs", "cost", "takes", "precluded", "serve", "serves", "reminding", "asked", "told", "let", "got", "get", "getting", "remind", "reminded", "teach", "taught", "expect", "expected", "helped", "help", "allowed", "allow", "allows", "allowing", "forced", "force", "cause", "caused", "encourage", "encouraged", "encouraging", "enable", "enabled", "enables", "require", "required", "persuaded", "invite", "invited", "order", "ordered", "warned", "advise", "advised", "lead", "led", "wait", "prove", "proved", "tell", "showed", "show", "urge", "urged", "prompted", "requires", "permitted", "inspired") {
 		if w.in("got", "get", "getting", "has") && p.isNoun() && !(p.human()) {
 			return true
 		}
 		return w.in("was", "were", "is", "are") && verb > start && p.isNoun() && tokens[verb-1].in("this", "that", "it") && false || w.in("is", "was", "were", "are") && i-verb <= 2 && tokens[max(0, verb-1)].in("this", "that", "which", "all")
 	}
-	if p.isNoun() && nounTakesInfinitive(p) {
+	if p.isNoun() && nounTakesInfinitive(p) && !(p.in("hours", "minutes", "hour", "bit") && tokens[v].in("set", "cool", "rest", "chill", "rise", "prove", "firm", "soften", "dry", "thicken")) {
 		return false
 	}
 	// "the only one to", "the most reliable way to", "the first batch to"
@@ -491,15 +525,15 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 		return false
 	}
 	h := objectHead(tokens, i)
-	if h < 0 || !tokens[h].kind.Food() && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
+	if h < 0 || !tokens[h].kind.Food() && tokens[h].kind != lexicon.NoKind && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
 		return false
 	}
 	for j := i - 1; j >= 0 && j >= i-5; j-- {
 		t := &tokens[j]
-		if d.words.describes(t.norm) && !t.isVerbForm() {
+		if (d.words.describes(t.norm) || t.in("stinging", "watering", "tired", "sore", "aching")) && !t.isVerbForm() {
 			return true
 		}
-		if t.in("came", "comes", "coming") {
+		if t.in("came", "comes", "coming") && tokens[h].kind != lexicon.Place {
 			return true
 		}
 		if t.pause() || t.isVerb() && !linkingVerb(t.norm) {
@@ -511,6 +545,46 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 
 // causes: a verb that itself says cause or prevention, said by a thing ("that
 // stopped it sticking", "which allowed").
+// generalTruth: "if you knead it it goes tough": what comes of something, told
+// as a rule of the kitchen.
+func (d reasons) generalTruth(tokens []token, i int) bool {
+	if i+2 >= len(tokens) || !tokens[i+1].in("you", "u") {
+		return false
+	}
+	for j := i + 3; j+1 < len(tokens) && j < i+16; j++ {
+		if tokens[j].in("it", "they", "everything", "the") && tokens[j+1].in("goes", "go", "gets", "get", "turns", "turn", "sticks", "stick", "spits", "burns", "boils", "makes", "falls", "splits", "cooks", "puffs", "becomes") {
+			return true
+		}
+	}
+	return false
+}
+
+// remedy: a thing that would put something right: "a squeeze of lemon would
+// lift it".
+func (d reasons) remedy(tokens []token, i int) bool {
+	j := i + 1
+	for j < len(tokens) && tokens[j].isAdv() {
+		j++
+	}
+	if j+1 >= len(tokens) {
+		return false
+	}
+	switch tokens[j].stem {
+	case "lift", "brighten", "firm", "sort", "fix", "stop", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep":
+	default:
+		return false
+	}
+	s := subject(tokens, i)
+	if s < 0 || tokens[s].human() {
+		return false
+	}
+	n := &tokens[j+1]
+	if tokens[j].in("help", "make", "give", "add", "keep") {
+		return n.in("it", "them", "the", "to", "some") && tokens[j].norm != "add"
+	}
+	return n.in("it", "them", "that", "the", "this", "up")
+}
+
 func (d reasons) causes(tokens []token, i int) bool {
 	t := &tokens[i]
 	if t.isNoun() || t.isAdj() {
@@ -607,11 +681,56 @@ func changes(tokens []token, i int) bool {
 	return object && i+2 < len(tokens) && tokens[i+1].in("it", "them")
 }
 
+// whichDoes: ", which relaxes the gluten": what an action does, told of the
+// action as a whole.
+func (d reasons) whichDoes(tokens []token, i int) bool {
+	if i == 0 || tokens[i-1].norm != "," || i+2 >= len(tokens) {
+		return false
+	}
+	v := &tokens[i+1]
+	if !v.tagIn("VBZ", "VBD") || linkingVerb(v.norm) || v.in("has", "had", "did", "does", "needed", "needs", "started", "took", "takes", "ran", "includes", "contains", "comes", "makes", "made", "gave", "left", "said", "says", "means", "meant", "took", "lives", "stands", "works", "stood", "showed", "opened", "became", "began", "won", "led", "served", "held", "saw", "provides", "offers", "shows", "gives", "includes", "remains", "covers", "occurred", "happened", "features", "plays", "allows", "allowed", "runs") {
+		return false
+	}
+	start := clauseStart(tokens, i-1)
+	for j := start; j < i; j++ {
+		if d.words.works[tokens[j].stem] && !generic(tokens[j].stem) {
+			return true
+		}
+	}
+	return false
+}
+
+// noteCause: the cause in the second half of a note without subjects:
+// "Carrots mushy, went in too early", "gravy thin, didn't take the lid off".
+func (d reasons) noteCause(tokens []token, i int) bool {
+	if i < 2 || tokens[i-1].norm != "," || i+2 >= len(tokens) {
+		return false
+	}
+	amiss := false
+	for j := i; j < len(tokens) && j < i+8; j++ {
+		if tokens[j].in("n't", "not", "too", "forgot", "enough") {
+			amiss = true
+		}
+	}
+	if !amiss {
+		return false
+	}
+	for j := i - 2; j >= 0 && j >= i-8; j-- {
+		if d.words.describes(tokens[j].norm) {
+			return true
+		}
+	}
+	return false
+}
+
 // follows: two halves of one sentence where the second is what the first led
 // to: somebody did something, or there was too much or too little of it, "and
 // it went soggy".
 func (d reasons) follows(tokens []token, i int) bool {
 	t := &tokens[i]
+	if t.in("went", "came") && d.noteCause(tokens, i) {
+		return true
+	}
 	if !t.isVerb() {
 		return false
 	}
