@@ -1,13 +1,15 @@
 module saywhy
 
-go 1.26
+go 1.26.0
 
 require (
 	github.com/jdkato/prose/v2 v2.0.0
 	github.com/kljensen/snowball v0.10.0
+	github.com/rivo/uniseg v0.4.7
 	github.com/spf13/cobra v1.10.2
 	github.com/stretchr/testify v1.12.1
 	go.yaml.in/yaml/v3 v3.0.6
+	golang.org/x/term v0.48.0
 )
 
 require (
@@ -15,6 +17,7 @@ require (
 	github.com/inconshreveable/mousetrap v1.1.0 // indirect
 	github.com/mingrammer/commonregex v1.0.1 // indirect
 	github.com/spf13/pflag v1.0.9 // indirect
+	golang.org/x/sys v0.50.0 // indirect
 	gonum.org/v1/gonum v0.7.0 // indirect
 	gopkg.in/neurosnap/sentences.v1 v1.0.6 // indirect
 )

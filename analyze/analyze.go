@@ -80,6 +80,7 @@ type reading struct {
 	rows      []AreaRow
 	cautions  []Caution
 	questions []Question
+	praise    []string
 }
 
 // sentence is one sentence with its layers.
@@ -108,7 +109,7 @@ func (s *sentence) has(a lexicon.Area) bool {
 func (r *reading) report() *Report {
 	out := &Report{
 		Dish: r.brief.Dish.Name, Title: r.Title, Role: r.Role,
-		Sentences: []Sentence{}, Areas: r.rows, Questions: r.questions, Cautions: r.cautions,
+		Sentences: []Sentence{}, Areas: r.rows, Questions: r.questions, Cautions: r.cautions, Praise: r.praise,
 	}
 	for i := range r.sentences {
 		s := &r.sentences[i]

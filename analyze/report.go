@@ -33,6 +33,7 @@ type Report struct {
 	Areas     []AreaRow  `json:"areas"`
 	Questions []Question `json:"questions"`
 	Cautions  []Caution  `json:"cautions"`
+	Praise    []string   `json:"praise"` // lines that name what the writer did
 }
 
 // Sentence is one sentence and what was found in it.

@@ -75,7 +75,7 @@ Start with:
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
 		return fmt.Errorf("%s; \"%s --help\" lists the flags", flagMessage(err), c.CommandPath())
 	})
-	root.AddCommand(newScore(s))
+	root.AddCommand(newRead(s), newWords(s), newDish(s), newScore(s))
 	return root
 }
 
