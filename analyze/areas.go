@@ -1,6 +1,8 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
 
@@ -21,6 +23,9 @@ func (d areas) read(r *reading) {
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		s.signs = d.signs(s)
+		if r.Role == Adult {
+			s.signs = append(s.signs, d.advice(s)...)
+		}
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {
 			d.takeOver(s, &r.sentences[i-1])
@@ -60,6 +65,22 @@ func (d areas) signs(s *sentence) []sign {
 		out = append(out, sign{area: area, told: h.Step == "told", from: h.from, to: h.to})
 	}
 	return out
+}
+
+// advice finds what an adult tells the cook to do: a bare verb of working with
+// food at the start of a clause ("Turn the tins round after ten minutes").
+func (d areas) advice(s *sentence) []sign {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		start := i == 0 || s.tokens[i-1].in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just") || s.tokens[i-1].norm == "," && i > 2
+		if !start || !(t.tag == "VB" || t.tag == "VBP" || i == 0 && t.norm == t.stem && d.words.works[t.stem]) || strings.HasSuffix(t.norm, "ed") {
+			continue
+		}
+		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (d.words.works[t.stem] || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
+			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
+		}
+	}
+	return nil
 }
 
 // passive reports a technique that only names the dish or its parts ("roast

@@ -113,7 +113,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 func joinNeighbours(tokens []token, found []candidate) []candidate {
 	var out []candidate
 	for _, c := range found {
-		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[out[n-1].to-1].word && sharesSense(out[n-1], c) && !tokens[c.from].isVerbForm() {
+		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[out[n-1].to-1].word && (sharesSense(out[n-1], c) || shades(tokens, out[n-1], c)) && !tokens[c.from].isVerbForm() {
 			c.from = out[n-1].from
 			out[n-1] = c
 			continue
@@ -121,6 +121,14 @@ func joinNeighbours(tokens []token, found []candidate) []candidate {
 		out = append(out, c)
 	}
 	return out
+}
+
+// shades reports whether the first word only tells the shade of the colour
+// that follows: "strong orange", "creamy white".
+func shades(tokens []token, a, b candidate) bool {
+	return a.to-a.from == 1 && len(b.readings) == 1 && b.readings[0].sense == lexicon.Sight &&
+		tokens[a.from].in("strong", "deep", "light", "dark", "rich", "warm", "dusty", "creamy", "muddy", "pale", "dull", "intense", "soft") &&
+		!(tokens[a.from].norm == "soft" && b.to < len(tokens) && tokens[b.to].isNoun() && tokens[b.to].kind.Food())
 }
 
 func sharesSense(a, b candidate) bool {
@@ -208,7 +216,15 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
 		return c.to-c.from > 1
 	}
+	if t.isAdv() && strings.HasSuffix(t.norm, "ly") && len(t.norm) > 5 && c.to-c.from == 1 {
+		// "evenly browned" speaks of the food, "stirred evenly" of the work;
+		// "faintly sweet" only says how sweet.
+		return t.in("evenly", "unevenly", "patchily") && c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
+	}
 	if len(c.readings) > 0 && c.to-c.from == 1 {
+		if t.norm == "raw" && !d.rawFood(tokens, c.from) {
+			return false
+		}
 		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) {
 			return false // cream, caramel, tart: the food itself
 		}
@@ -230,12 +246,17 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 			return d.describedBy(tokens, c, head)
 		}
 	}
-	if t.isAdv() && strings.HasSuffix(t.norm, "ly") {
-		// "evenly browned" speaks of the food, "stirred evenly" of the work;
-		// "faintly sweet" only says how sweet.
-		return t.in("evenly", "unevenly", "patchily") && c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
-	}
 	return !d.inertSubject(tokens, c)
+}
+
+// rawFood reports whether "raw" tells how the food was ("still raw in the
+// middle", "a raw taste") and not which food is meant ("the raw chicken").
+func (d sensing) rawFood(tokens []token, i int) bool {
+	if h := phraseHead(tokens, i); h >= 0 && h-i <= 2 {
+		_, named := senseOfNoun(tokens[h].norm)
+		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches")
+	}
+	return predicateOf(tokens, i) >= 0
 }
 
 // predicate reports whether token i is said of a subject: it stands right
@@ -352,7 +373,7 @@ func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 	if k := d.words.nouns.Kind(full); k != lexicon.NoKind && head == c.to {
 		return false // brown sugar, sweet potato: a name
 	}
-	if h.kind == lexicon.Ingredient && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
+	if (h.kind == lexicon.Ingredient || h.in("one", "ones", "bits", "pieces", "pieces", "chocolate")) && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
 		return false
 	}
 	return true
@@ -398,10 +419,16 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 		return false // "the kitchen smelt sweet"
 	}
 	s := subject(tokens, at)
+	if s < 0 && v >= 0 && tokens[v].norm == "its" {
+		return d.antecedentInert(tokens, v)
+	}
 	if s < 0 {
 		return false
 	}
 	sub := &tokens[s]
+	if v >= 0 && tokens[v].norm == "its" {
+		return d.antecedentInert(tokens, v)
+	}
 	if sub.human() {
 		return v < 0 || !tokens[v].in("got", "get", "kept", "keep", "went", "come", "came")
 	}
@@ -459,6 +486,11 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 				score += 20
 			}
 		}
+		for j := c.to; j < head; j++ {
+			if s, ok := senseOfNoun(tokens[j].norm); ok && s == r.sense {
+				score += 24
+			}
+		}
 		for _, at := range []int{head, subj} {
 			if at < 0 {
 				continue
@@ -468,7 +500,7 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 			}
 			for _, of := range r.of {
 				if tokens[at].norm == of || singular(tokens[at].norm) == of {
-					score++
+					score += 3
 					break
 				}
 			}

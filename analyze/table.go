@@ -71,11 +71,22 @@ func concreteChange(s *sentence) bool {
 // area, or the sentence beside it does.
 func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 	s := &r.sentences[i]
-	if len(s.why) > 0 {
+	if explained(s)[a] {
 		return true
 	}
 	if a == lexicon.Improvement {
-		return fault(s) || i > 0 && fault(&r.sentences[i-1])
+		return tellsQuality(s) || i > 0 && fault(&r.sentences[i-1])
+	}
+	return false
+}
+
+// tellsQuality reports whether the sentence says how the food was, which
+// beside a change for next time is the fault it mends.
+func tellsQuality(s *sentence) bool {
+	for _, w := range s.sensory {
+		if !w.supposed && !w.other {
+			return true
+		}
 	}
 	return false
 }
@@ -87,7 +98,7 @@ func fault(s *sentence) bool {
 	}
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("too", "bit", "but", "although", "n't", "not", "rather", "slightly", "enough", "little", "only", "lacked") {
+		if t.in("too", "bit", "but", "although", "n't", "not", "rather", "slightly", "enough", "little", "only", "lacked", "forgot", "wrong", "problem", "nearly", "almost", "still", "stuck", "burnt", "very", "really", "quite", "should") {
 			return true
 		}
 	}

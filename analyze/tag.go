@@ -101,6 +101,10 @@ func repair(tokens []token, words *vocabulary) {
 	for i := range tokens {
 		t := &tokens[i]
 		switch {
+		case t.norm == "to" && i+1 < len(tokens) && tokens[i+1].in("much", "many", "long", "hot", "hard", "sweet", "salty", "dry", "thick", "thin", "wet", "runny", "sticky", "big", "small", "early", "late", "soft", "strong", "spicy", "high", "low", "short", "soon", "little", "fast", "quick", "heavy", "bland", "bitter", "chewy", "tough", "sour", "close", "dark"):
+			// "to much", "to hard": too, one letter short.
+			t.norm, t.tag = "too", "RB"
+			t.stem = "too"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
 		case t.norm == "its" && startsPredicate(tokens, i+1):
@@ -108,6 +112,9 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "PRP"
 		case (t.norm == "n't" || t.norm == "not") && t.tag != "RB":
 			t.tag = "RB"
+		case words.describes(t.norm) && t.kind == lexicon.NoKind && !t.isAdj() && (strings.HasSuffix(t.norm, "y") && !strings.HasSuffix(t.norm, "ly") || strings.HasSuffix(t.norm, "ish") || strings.HasSuffix(t.norm, "iest")):
+			// "smoky", "nutty": a listed word in -y is an adjective.
+			t.tag = "JJ"
 		case words.describes(t.norm) && afterLinkingVerb(tokens, i):
 			// "was salty", "looked brown": after be, look, smell, taste, feel a
 			// listed describing word is an adjective, whatever the tagger took

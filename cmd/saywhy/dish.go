@@ -30,7 +30,7 @@ func newDishList(s streams) *cobra.Command {
 		Long:    `Lists every dish type with the dishes it covers. Either name works wherever a dish is asked for.`,
 		Example: `  saywhy dish list`,
 		Args:    cobra.NoArgs,
-		RunE:    func(*cobra.Command, []string) error { return dishList(s.out, format) },
+		RunE:    func(*cobra.Command, []string) error { return dishList(s.out, s.page, format) },
 	}
 	c.Flags().StringVar(&format, "format", format, "text for people, json for programs")
 	return c
@@ -51,7 +51,7 @@ type dishRow struct {
 	BySense    map[lexicon.Sense]int    `json:"by_sense"`
 }
 
-func dishList(out io.Writer, format string) error {
+func dishList(out io.Writer, on page, format string) error {
 	if format != "text" && format != "json" {
 		return fmt.Errorf("there is no format %q; use --format text or --format json", format)
 	}
@@ -73,7 +73,7 @@ func dishList(out io.Writer, format string) error {
 		}
 		return writeJSON(out, rows)
 	}
-	p := newPaper(out)
+	p := newPaper(on)
 	p.heading(fmt.Sprintf("DISH TYPES (%d)", len(lex.Types())))
 	for _, d := range lex.Types() {
 		p.item("  "+pad(d.Name, 18)+"  ", strings.Join(d.Dishes, ", "))

@@ -8,5 +8,5 @@ import (
 )
 
 func main() {
-	os.Exit(run(os.Args[1:], streams{in: os.Stdin, out: os.Stdout, err: os.Stderr}))
+	os.Exit(run(os.Args[1:], streams{in: os.Stdin, out: os.Stdout, err: os.Stderr, page: terminalPage(os.Stdout, os.Getenv)}))
 }

@@ -9,12 +9,17 @@ import (
 	"golang.org/x/term"
 )
 
-// paper lays text out for a terminal: wrapped to its width, with bold where it
-// can show it, and the same words without.
+// page is what text is laid out for.
+type page struct {
+	width int  // in columns
+	bold  bool // whether bold can be shown
+}
+
+// paper lays text out: wrapped to the width of the page, with bold headings
+// where they can be shown, and the same words without.
 type paper struct {
-	b     strings.Builder
-	width int
-	bold  bool
+	page
+	b strings.Builder
 }
 
 // Widths in columns: what is used where none can be asked for, and the limits
@@ -25,16 +30,25 @@ const (
 	wideWidth   = 92
 )
 
-// newPaper asks the terminal behind out, if there is one.
-func newPaper(out io.Writer) *paper {
-	p := &paper{width: plainWidth}
-	if f, ok := out.(*os.File); ok && term.IsTerminal(int(f.Fd())) {
-		p.bold = os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
-		if w, _, err := term.GetSize(int(f.Fd())); err == nil && w > 0 {
-			p.width = min(max(w, narrowWidth), wideWidth)
-		}
+// terminalPage asks the terminal that f is, if it is one. NO_COLOR turns bold
+// off as well (no-color.org).
+func terminalPage(f *os.File, getenv func(string) string) page {
+	p := page{width: plainWidth}
+	if !term.IsTerminal(int(f.Fd())) {
+		return p
+	}
+	p.bold = getenv("NO_COLOR") == "" && getenv("TERM") != "dumb"
+	if w, _, err := term.GetSize(int(f.Fd())); err == nil && w > 0 {
+		p.width = min(max(w, narrowWidth), wideWidth)
 	}
 	return p
+}
+
+func newPaper(p page) *paper {
+	if p.width == 0 {
+		p.width = plainWidth
+	}
+	return &paper{page: p}
 }
 
 // heading writes a heading with a blank line before it.

@@ -96,7 +96,7 @@ func read(s streams, o readOptions) error {
 	if o.format == "json" {
 		return writeJSON(s.out, report)
 	}
-	return writeReport(s.out, report, dish, o.questions)
+	return writeReport(s.out, s.page, report, dish, o.questions)
 }
 
 // chosenDish returns the dish type that a person named, or what fits any dish.

@@ -11,8 +11,8 @@ import (
 
 // writeReport lays a report out for a person: what an adult ought to look at,
 // the sentences, the three steps of each area, and the questions.
-func writeReport(out io.Writer, r *analyze.Report, dish lexicon.Dish, asked int) error {
-	p := newPaper(out)
+func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, asked int) error {
+	p := newPaper(on)
 	if len(r.Cautions) > 0 {
 		p.heading("FOR THE ADULT TO LOOK AT FIRST")
 		for _, c := range r.Cautions {

@@ -15,11 +15,12 @@ import (
 	"saywhy/lexicon"
 )
 
-// streams are what a command reads and writes.
+// streams are what a command reads and writes, and what it writes on.
 type streams struct {
-	in  io.Reader
-	out io.Writer
-	err io.Writer
+	in   io.Reader
+	out  io.Writer
+	err  io.Writer
+	page page
 }
 
 // Exit statuses, as the contract fixes them.
@@ -37,7 +38,7 @@ const (
 // held until the command has succeeded, so that an error leaves it empty.
 func run(args []string, s streams) int {
 	var out bytes.Buffer
-	root := newRoot(streams{in: s.in, out: &out, err: s.err})
+	root := newRoot(streams{in: s.in, out: &out, err: s.err, page: s.page})
 	root.SetArgs(args)
 	root.SetIn(s.in)
 	root.SetOut(&out)

@@ -31,7 +31,7 @@ place to look: choose a word because you noticed it.`,
 			if len(args) == 1 {
 				o.dish = args[0]
 			}
-			return words(s.out, o)
+			return words(s.out, s.page, o)
 		},
 	}
 	c.Flags().StringVar(&o.sense, "sense", "", "one sense only: appearance, aroma, taste or texture")
@@ -52,7 +52,7 @@ type wordRow struct {
 	From  string        `json:"from"`
 }
 
-func words(out io.Writer, o wordsOptions) error {
+func words(out io.Writer, on page, o wordsOptions) error {
 	if o.sense != "" && !lexicon.Sense(o.sense).Known() {
 		return fmt.Errorf("there is no sense %q; use appearance, aroma, taste or texture", o.sense)
 	}
@@ -80,7 +80,7 @@ func words(out io.Writer, o wordsOptions) error {
 		}
 		return writeJSON(out, rows)
 	}
-	p := newPaper(out)
+	p := newPaper(on)
 	for _, s := range senses {
 		list := dish.BySense(s)
 		p.heading(fmt.Sprintf("%s: %s (%s)", strings.ToUpper(dish.Title), s, count(len(list), "word")))
