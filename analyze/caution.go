@@ -24,7 +24,10 @@ func (d cautioning) read(r *reading) {
 			if !d.danger(s, hits, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
 				continue
 			}
-			if has(hits, kind, "unless") || has(after, kind, "after") || d.needsTopic(kind) && !topic[kind] {
+			if kind == "equipment" && r.cautioned("injury", s.n) {
+				continue // the harm says it already
+			}
+			if has(after, kind, "after") || d.needsTopic(kind) && !topic[kind] {
 				continue
 			}
 			c := d.words.lex.Reading.Cautions[kind]
@@ -33,6 +36,15 @@ func (d cautioning) read(r *reading) {
 			})
 		}
 	}
+}
+
+func (r *reading) cautioned(kind string, sentence int) bool {
+	for _, c := range r.cautions {
+		if c.Kind == kind && c.Sentence == sentence {
+			return true
+		}
+	}
+	return false
 }
 
 // advice is for the reader: a learner is sent to the adult first.
@@ -66,7 +78,7 @@ func (d cautioning) topics(r *reading) map[string]bool {
 	}
 	for _, h := range r.brief.Dish.Hazards {
 		switch h {
-		case "raw meat", "raw poultry", "raw fish", "raw egg":
+		case "raw meat", "raw poultry":
 			out["undercooked"], out["cross-contact"] = true, true
 		case "cooling rice", "chilling", "reheating":
 			out["storage"] = true
@@ -99,9 +111,27 @@ func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 		if h.Label != kind || h.Step != "sign" {
 			continue
 		}
-		if !imagined(s.tokens, h.from) {
+		if !imagined(s.tokens, h.from) && !averted(s.tokens, hits, h) {
 			return true
 		}
+	}
+	return false
+}
+
+// beside is how many words a note that the danger was averted may stand away
+// from its sign: in a sentence that runs on, more is about something else.
+const beside = 16
+
+// averted reports whether an "unless" of the sign's kind stands beside it.
+func averted(tokens []token, hits []hit, sign hit) bool {
+	for _, u := range hits {
+		if u.Label != sign.Label || u.Step != "unless" || u.from > sign.to+beside || u.to < sign.from-beside {
+			continue
+		}
+		if !tokens[u.from].negator() && denied(tokens, u.from) {
+			continue // "no more clean plates"
+		}
+		return true
 	}
 	return false
 }
@@ -112,7 +142,7 @@ func imagined(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := max(0, start-1); j < i; j++ {
 		t := &tokens[j]
-		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "in-case", "stop", "should", "must", "never") {
+		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted") || t.in("about", "going", "wanted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
 			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell") {
 				continue
 			}

@@ -170,7 +170,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 	if t.tag == "VBG" && i > 0 && d.accompanies(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
-	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "very", "cook", "'d", "would")) {
+	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would")) {
 		if d.bySomebody(tokens, i) {
 			return i + 1, true
 		}
@@ -226,7 +226,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if tokens[i-1].in("happy", "pleased", "along", "together", "fun", "wrong", "up") {
 		return 0, false
 	}
-	if tokens[h].in("back", "end", "edge", "tip", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "pinch", "touch") && h+1 < len(tokens) && tokens[h+1].norm == "of" {
+	if tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "pinch", "touch") && h+1 < len(tokens) && tokens[h+1].norm == "of" {
 		if g := objectHead(tokens, h+1); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil")) && verb >= 0 {
 			return g + 1, true
 		}

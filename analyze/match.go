@@ -7,7 +7,11 @@ import (
 )
 
 // patterns is a set of patterns indexed by how they can begin.
+//
+// In a tight set a gap does not reach into another clause: what is told in one
+// half of a sentence must not be read together with the other half.
 type patterns struct {
+	tight bool
 	all   []lexicon.Labelled
 	words map[string][]int
 	stems map[string][]int
@@ -28,6 +32,9 @@ func newPatterns(list []lexicon.Labelled) *patterns {
 		}
 		for _, w := range first.Words {
 			p.words[w] = append(p.words[w], i)
+		}
+		for _, ph := range first.Phrases {
+			p.words[ph[0]] = append(p.words[ph[0]], i)
 		}
 		for _, s := range first.Stems {
 			p.stems[s] = append(p.stems[s], i)
@@ -57,7 +64,7 @@ func (p *patterns) find(tokens []token) []hit {
 		for _, list := range [][]int{p.words[t.norm], p.stems[t.stem], p.kinds[t.kind], p.any} {
 			for _, n := range list {
 				l := p.all[n]
-				if to, ok := matchAt(tokens, i, l.Parts); ok {
+				if to, ok := p.matchAt(tokens, i, l.Parts); ok {
 					out = append(out, hit{Labelled: l, from: i, to: to})
 				}
 			}
@@ -69,46 +76,66 @@ func (p *patterns) find(tokens []token) []hit {
 // matchAt matches parts from token i on and returns the token behind the
 // match. A gap does not reach over the end of a clause marked by ; or :, and
 // prefers the nearest word.
-func matchAt(tokens []token, i int, parts []lexicon.Part) (int, bool) {
+func (p *patterns) matchAt(tokens []token, i int, parts []lexicon.Part) (int, bool) {
 	if len(parts) > 0 && parts[0].Not {
-		if i > 0 && fits(&tokens[i-1], parts[0]) {
+		if i > 0 && fits(tokens, i-1, parts[0]) > 0 {
 			return 0, false
 		}
 		parts = parts[1:]
 	}
-	return match(tokens, i, parts)
+	return p.match(tokens, i, parts)
 }
 
-func match(tokens []token, i int, parts []lexicon.Part) (int, bool) {
+func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, bool) {
 	if len(parts) == 0 {
 		return i, true
 	}
 	p := parts[0]
 	if p.Not {
-		if i < len(tokens) && fits(&tokens[i], p) {
+		if i < len(tokens) && fits(tokens, i, p) > 0 {
 			return 0, false
 		}
-		return match(tokens, i, parts[1:])
+		return ps.match(tokens, i, parts[1:])
 	}
 	for j := i; j <= i+p.Gap && j < len(tokens); j++ {
-		if fits(&tokens[j], p) {
-			if to, ok := match(tokens, j+1, parts[1:]); ok {
+		if n := fits(tokens, j, p); n > 0 {
+			if to, ok := ps.match(tokens, j+n, parts[1:]); ok {
 				return to, true
 			}
 		}
-		if j < i+p.Gap && closesClause(tokens[j].norm) {
+		if closesClause(tokens[j].norm) || ps.tight && turns(tokens, j) {
 			break
 		}
 	}
 	if p.Optional {
-		return match(tokens, i, parts[1:])
+		return ps.match(tokens, i, parts[1:])
 	}
 	return 0, false
 }
 
+// turns reports whether another clause begins at token j.
+func turns(tokens []token, j int) bool {
+	t := &tokens[j]
+	return t.in("because", "but", "so", "although", "though", "which", "who", "if", "while") || t.in(",", "and") && opensClause(tokens, j+1)
+}
+
 func closesClause(norm string) bool { return norm == ";" || norm == "." || norm == "!" || norm == "?" }
 
-func fits(t *token, p lexicon.Part) bool {
+// fits returns how many tokens from i on a part takes up, 0 when it does not
+// fit there.
+func fits(tokens []token, i int, p lexicon.Part) int {
+	for _, ph := range p.Phrases {
+		if to, ok := phraseAt(tokens, i, ph); ok {
+			return to - i
+		}
+	}
+	if fitsOne(&tokens[i], p) {
+		return 1
+	}
+	return 0
+}
+
+func fitsOne(t *token, p lexicon.Part) bool {
 	for _, w := range p.Words {
 		if t.norm == w {
 			return true

@@ -53,7 +53,7 @@ func clauseStart(tokens []token, i int) int {
 		if t.norm == "," && listComma(tokens, j) {
 			continue
 		}
-		if t.pause() || t.joins() && !(t.in("so", "as", "that", "then") && !opensClause(tokens, j+1)) {
+		if t.pause() || t.joins() && !(t.in("so", "as", "that", "then", "after", "before", "until", "till", "since") && !opensClause(tokens, j+1)) {
 			return j + 1
 		}
 		if t.in("and", "or", "+", "&", "plus") && opensClause(tokens, j+1) {
@@ -79,10 +79,10 @@ func clauseEnd(tokens []token, i int) int {
 		if t.norm == "," && listComma(tokens, j) {
 			continue
 		}
-		if t.pause() || t.joins() && !t.in("that", "as", "so") {
+		if t.pause() || t.joins() && !t.in("that", "as", "so", "after", "before", "until", "till", "since") {
 			return j
 		}
-		if t.in("and", "so", "as") && opensClause(tokens, j+1) {
+		if t.in("and", "so", "as", "after", "before", "until", "till", "since") && opensClause(tokens, j+1) {
 			return j
 		}
 	}
@@ -149,19 +149,27 @@ func objectHead(tokens []token, i int) int {
 // ("the top of the pie was": top).
 func subject(tokens []token, v int) int {
 	start := clauseStart(tokens, v)
-	head := -1
+	head, within := -1, -1
 	inPhrase := false
 	for j := start; j < v; j++ {
 		t := &tokens[j]
 		switch {
-		case t.tag == "IN" || t.tag == "TO":
-			inPhrase = head >= 0
-		case t.in("and", "&", "or"):
+		case (t.tag == "IN" || t.tag == "TO") && !t.in("that"):
+			inPhrase = true
+		case t.in("and", "&", "or", ","):
 			inPhrase = false
+		case inPhrase && t.tag == "PRP" && !t.in("it", "them", "him", "her", "me", "us"):
+			head, inPhrase = j, false
 		case inPhrase:
+			if t.isNoun() || t.in("it", "them") {
+				within = j
+			}
 		case t.tag == "PRP" || t.isNoun() || t.tag == "EX" || t.in("this", "that", "these", "those", "mine", "one", "ones", "some", "which", "everything", "inside", "outside", "bit", "rest", "it"):
 			head = j
 		}
+	}
+	if head < 0 && within >= 0 {
+		return within
 	}
 	if head < 0 && start > 0 {
 		// "the sauce, which was thin": the noun before "which" or "that".

@@ -83,6 +83,7 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 	v.plain = newPatterns(r.NotVague)
 	v.cues = newPatterns(r.Cues)
 	v.dangers = newPatterns(r.Dangers)
+	v.dangers.tight = true
 	for _, l := range r.Vague {
 		if len(l.Parts) == 1 {
 			for _, w := range l.Parts[0].Words {

@@ -11,6 +11,7 @@ import (
 //
 //	wash            any word with the same stem: wash, washed, washing
 //	=well           this very word
+//	no_one          these very words, one after the other
 //	hand|board      either
 //	@tool           any noun of that kind (see Kind)
 //	/VB             any word whose tag begins so (Penn Treebank)
@@ -28,6 +29,7 @@ type Pattern struct {
 // Part is one place of a pattern.
 type Part struct {
 	Words    []string // exact, lower case
+	Phrases  [][]string
 	Stems    []string
 	Kinds    []Kind
 	Tags     []string // prefixes of tags
@@ -75,6 +77,8 @@ func ParsePattern(text string) (Pattern, error) {
 				part.Kinds = append(part.Kinds, kind)
 			case alt[0] == '/':
 				part.Tags = append(part.Tags, alt[1:])
+			case strings.Contains(alt, "_"):
+				part.Phrases = append(part.Phrases, strings.Split(strings.ToLower(strings.TrimPrefix(alt, "=")), "_"))
 			case alt[0] == '=':
 				part.Words = append(part.Words, strings.ToLower(alt[1:]))
 			case strings.Contains(alt, "+"):
