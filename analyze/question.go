@@ -26,13 +26,19 @@ type wish struct {
 const maxQuote = 8
 
 func (d asking) read(r *reading) {
-	w := &wording{words: d.words, r: r, used: map[string]bool{}, own: d.own(r)}
+	w := &wording{words: d.words, r: r, used: map[string]bool{}, quoted: map[string]bool{}, own: d.own(r)}
 	limit := r.brief.Questions
 	for _, q := range d.order(r) {
 		if limit > 0 && len(r.questions) == limit {
 			break
 		}
+		if w.quoted[q.quote] {
+			continue
+		}
 		if text, ok := w.ask(q); ok {
+			if q.quote != "" {
+				w.quoted[q.quote] = true
+			}
 			quotes := []string{}
 			if q.quote != "" {
 				quotes = append(quotes, q.quote)
@@ -257,6 +263,10 @@ type wording struct {
 	r     *reading
 	used  map[string]bool
 	own   map[string]bool // words of the text
+
+	// quoted holds the pieces already put before the writer, so that one
+	// report never asks twice about the same words.
+	quoted map[string]bool
 }
 
 // ask returns the question for a wish: the first wording, counted from a place
@@ -341,6 +351,7 @@ const maxPraise = 2
 // each for another area.
 func (d asking) praise(r *reading, w *wording) []string {
 	out := []string{}
+	praised := map[string]bool{}
 	for _, step := range []Step{Reason, Detail} {
 		for _, row := range r.rows {
 			if len(out) == maxPraise {
@@ -355,9 +366,10 @@ func (d asking) praise(r *reading, w *wording) []string {
 					continue
 				}
 				q := d.piece(r, s, row.Area, true)
-				if q == "" {
+				if q == "" || praised[q] {
 					continue
 				}
+				praised[q] = true
 				list := d.words.lex.Reading.Wordings["praise"][string(step)][string(row.Area)]
 				if line, ok := w.fill(list, "praise "+string(step)+string(row.Area), q); ok {
 					out = append(out, line)

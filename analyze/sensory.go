@@ -225,7 +225,7 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.norm == "raw" && !d.rawFood(tokens, c.from) {
 			return false
 		}
-		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) {
+		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) && !d.amongColours(tokens, c.from) {
 			return false // cream, caramel, tart: the food itself
 		}
 		if t.in("hot", "hotter", "warm", "warmer") && !d.tastes(tokens, c.from) {
@@ -257,6 +257,22 @@ func (d sensing) rawFood(tokens []token, i int) bool {
 		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches")
 	}
 	return predicateOf(tokens, i) >= 0
+}
+
+// amongColours reports whether a noun that is also a colour stands in a list
+// with one: "bright, orange and purple".
+func (d sensing) amongColours(tokens []token, i int) bool {
+	for _, j := range []int{i - 2, i + 2} {
+		if j < 0 || j >= len(tokens) || !tokens[(i+j)/2].in("and", ",", "&") {
+			continue
+		}
+		for _, r := range d.words.singles[tokens[j].norm] {
+			if r.sense == lexicon.Sight && tokens[j].kind == lexicon.NoKind {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // predicate reports whether token i is said of a subject: it stands right
@@ -325,7 +341,7 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	}
 	object := c.to < len(tokens) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
 	if i == 0 || tokens[i-1].pause() {
-		return object && t.tag != "VBN" || t.tag == "VB" || object && t.tag == "VBN" && strings.HasSuffix(t.norm, "ed")
+		return object
 	}
 	prev := &tokens[i-1]
 	switch {
@@ -442,7 +458,7 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 // clauses before it in the sentence: inert only if none of them is food.
 func (d sensing) antecedentInert(tokens []token, s int) bool {
 	inert := false
-	for j := s - 1; j >= 0 && j >= s-reach; j-- {
+	for j := clauseStart(tokens, s) - 1; j >= 0 && j >= s-reach; j-- {
 		t := &tokens[j]
 		if !t.isNoun() {
 			continue

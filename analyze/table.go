@@ -60,7 +60,7 @@ func concreteChange(s *sentence) bool {
 		if t.kind.Food() && t.kind != lexicon.DishNoun || t.kind == lexicon.Tool || t.tag == "CD" {
 			return true
 		}
-		if t.tag == "VB" && !t.in("be", "do", "make", "improve", "try", "change", "have", "go", "get", "know", "like", "say", "it") {
+		if t.tag == "VB" && !t.in("be", "do", "make", "improve", "try", "change", "have", "go", "get", "know", "like", "say", "it", "better", "worse", "harder", "try", "work") {
 			return true
 		}
 	}

@@ -11,7 +11,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"path"
 	"sort"
 	"strings"
 )
@@ -165,6 +164,3 @@ func singular(s string) string {
 	forms := singulars(s)
 	return forms[len(forms)-1]
 }
-
-// baseName is the name a dish file should have.
-func baseName(file string) string { return strings.TrimSuffix(path.Base(file), ".yaml") }
