@@ -20,9 +20,22 @@ type sign struct {
 type areas struct{ words *vocabulary }
 
 func (d areas) read(r *reading) {
+	changes := false // under a heading such as "Next time"
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		s.signs = d.signs(s)
+		if isHeading(s) {
+			// A heading that stands alone tells nothing; content decides.
+			changes = false
+			for _, g := range s.signs {
+				changes = changes || g.area == lexicon.Improvement
+			}
+			s.signs = nil
+		} else if startsWithHeading(s.tokens) {
+			changes = false
+		} else if changes {
+			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
+		}
 		if r.Role == Adult {
 			s.signs = append(s.signs, d.advice(s)...)
 		}
@@ -39,6 +52,29 @@ func (d areas) read(r *reading) {
 			}
 		}
 	}
+}
+
+// isHeading reports whether a sentence is only a heading: at most four words,
+// no verb, all of them names of areas or words that join them.
+func isHeading(s *sentence) bool {
+	words := 0
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if !t.word {
+			if t.in(".", "!", "?") {
+				return false
+			}
+			continue
+		}
+		words++
+		switch t.norm {
+		case "hygiene", "safety", "organisation", "independence", "technique", "skills", "appearance", "look", "looks", "aroma", "smell", "taste", "flavour", "texture", "feel",
+			"improvement", "improvements", "improve", "next", "time", "and", "&", "the", "my", "how", "it", "to", "presentation", "method", "evaluation", "colour", "what", "went", "of", "food", "consistency", "timing", "work", "kitchen":
+		default:
+			return false
+		}
+	}
+	return words > 0 && words <= 4
 }
 
 // signs lists what shows an area in the sentence.

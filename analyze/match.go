@@ -26,7 +26,7 @@ func newPatterns(list []lexicon.Labelled) *patterns {
 		if first.Not {
 			first = l.Parts[1]
 		}
-		if first.Optional || len(first.Tags) > 0 {
+		if first.Optional || len(first.Tags) > 0 || len(first.Tag) > 0 {
 			p.any = append(p.any, i)
 			continue
 		}
@@ -158,6 +158,11 @@ func fitsOne(t *token, p lexicon.Part) bool {
 			if t.kind == k || k == lexicon.Ingredient && t.kind == lexicon.DishNoun {
 				return true
 			}
+		}
+	}
+	for _, tag := range p.Tag {
+		if t.tag == tag {
+			return true
 		}
 	}
 	for _, tag := range p.Tags {

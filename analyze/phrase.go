@@ -255,6 +255,17 @@ func verbBetween(tokens []token, a, b int) bool {
 	return false
 }
 
+// generally reports whether the clause speaks in the present of what always
+// happens.
+func generally(tokens []token, start, i int) bool {
+	for j := start; j < i; j++ {
+		if tokens[j].in("go", "goes", "gets", "get", "makes", "make", "turns", "turn", "becomes", "stays", "spits", "leaves") && !tokens[j].isNoun() {
+			return true
+		}
+	}
+	return false
+}
+
 // supposed reports whether what token i says is only imagined, wished or
 // meant: "would have been heavy", "should be crisp", "to make it crunchy",
 // "so it stays soft", "if it is dry".
@@ -273,6 +284,10 @@ func supposed(tokens []token, i int) bool {
 		case t.norm == "to" && j+1 < len(tokens) && (tokens[j+1].in("make", "keep", "get", "stop", "give", "avoid", "prevent", "be", "go", "add", "help", "let", "have", "become")):
 			return true
 		case t.in("avoid", "prevent", "stop", "avoiding", "preventing", "stopping"):
+			return true
+		case t.in("because", "since", "or", "as") && j == start-1 && generally(tokens, start, i):
+			// "because a spoon makes it go grainy": a rule of the kitchen, not
+			// how this dish was.
 			return true
 		}
 	}

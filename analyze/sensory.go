@@ -32,13 +32,32 @@ func (d sensing) read(r *reading) {
 	var heading lexicon.Sense
 	for i := range r.sentences {
 		s := &r.sentences[i]
-		if h, ok := headingSense(s.tokens); ok {
+		if h, ok := onlySense(s); ok {
+			heading = h
+		} else if h, ok := headingSense(s.tokens); ok {
 			heading = h
 		} else if startsWithHeading(s.tokens) {
 			heading = ""
 		}
 		s.sensory = d.find(s, heading)
 	}
+}
+
+// onlySense returns the sense that a heading which stands alone names.
+func onlySense(s *sentence) (lexicon.Sense, bool) {
+	if !isHeading(s) {
+		return "", false
+	}
+	var found lexicon.Sense
+	for i := range s.tokens {
+		if sense, ok := senseOfNoun(s.tokens[i].norm); ok {
+			if found != "" {
+				return "", true
+			}
+			found = sense
+		}
+	}
+	return found, true
 }
 
 // headingSense returns the sense that a sentence's heading names ("Taste:"),

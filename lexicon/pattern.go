@@ -15,6 +15,7 @@ import (
 //	hand|board      either
 //	@tool           any noun of that kind (see Kind)
 //	/VB             any word whose tag begins so (Penn Treebank)
+//	/=VB            any word with this very tag
 //	roll+VB         any word with that stem whose tag begins so
 //	~3              up to three words may stand here
 //	~               up to six
@@ -33,6 +34,7 @@ type Part struct {
 	Stems    []string
 	Kinds    []Kind
 	Tags     []string // prefixes of tags
+	Tag      []string // whole tags
 	Tagged   []Tagged // stems that count with a tag only
 	Gap      int      // how many words may be passed over before it
 	Optional bool
@@ -75,6 +77,8 @@ func ParsePattern(text string) (Pattern, error) {
 					return p, fmt.Errorf("no kind of noun is called %q", alt[1:])
 				}
 				part.Kinds = append(part.Kinds, kind)
+			case strings.HasPrefix(alt, "/="):
+				part.Tag = append(part.Tag, alt[2:])
 			case alt[0] == '/':
 				part.Tags = append(part.Tags, alt[1:])
 			case strings.Contains(alt, "_"):
