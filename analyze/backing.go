@@ -26,6 +26,12 @@ func (d backing) read(r *reading) {
 func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	sense, sensed := judgedSense(s.tokens, v)
 	topic := judgedTopic(s.tokens, v)
+	if next != nil && next.has(lexicon.Improvement) {
+		next = nil // a wish for next time tells nothing of what was judged
+	}
+	if a := judgedWork(s.tokens, v); a != "" {
+		return tellsOf(s, a) || next != nil && tellsOf(next, a)
+	}
 	if sensed {
 		if d.senses(s, sense) {
 			return true
@@ -35,7 +41,70 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	if d.specific(s, v) {
 		return true
 	}
-	return next != nil && goesOn(next, topic) && d.tells(next, v)
+	if next == nil {
+		return false
+	}
+	if work, ofWork := judgedDoing(s.tokens, v); ofWork {
+		return !work && toldWork(next)
+	}
+	return goesOn(next, topic) && d.tells(next, v)
+}
+
+// judgedWork returns the area that a judgement names ("Safety was good").
+func judgedWork(tokens []token, v *vagueWord) lexicon.Area {
+	p := predicateOf(tokens, v.from)
+	if p < 0 {
+		return ""
+	}
+	n := subject(tokens, p)
+	if n < 0 {
+		return ""
+	}
+	switch tokens[n].norm {
+	case "safety":
+		return lexicon.Safety
+	case "hygiene", "cleanliness":
+		return lexicon.Hygiene
+	case "organisation", "timing", "planning", "timekeeping":
+		return lexicon.Organisation
+	case "independence":
+		return lexicon.Independence
+	case "technique", "chopping", "kneading", "skills", "rolling":
+		return lexicon.Technique
+	}
+	return ""
+}
+
+// judgedDoing reports whether a judgement is of what somebody did ("He did
+// well", "It went badly") and, if so, whether of the person as a whole.
+func judgedDoing(tokens []token, v *vagueWord) (person, ok bool) {
+	for j := v.from - 1; j >= 0 && j >= v.from-4; j-- {
+		if tokens[j].in("went", "go", "goes", "worked") {
+			return false, true
+		}
+		if tokens[j].in("did", "done", "do", "cope", "coped") {
+			return true, true
+		}
+	}
+	return false, tokens[v.from].norm == "well" && v.to-v.from == 2
+}
+
+func tellsOf(s *sentence, a lexicon.Area) bool {
+	for _, g := range s.signs {
+		if g.area == a && g.told {
+			return true
+		}
+	}
+	return false
+}
+
+func toldWork(s *sentence) bool {
+	for _, a := range []lexicon.Area{lexicon.Technique, lexicon.Organisation, lexicon.Hygiene, lexicon.Safety, lexicon.Independence} {
+		if tellsOf(s, a) {
+			return true
+		}
+	}
+	return false
 }
 
 // senses reports whether the sentence describes by the sense.
@@ -56,7 +125,7 @@ func (d backing) specific(s *sentence, v *vagueWord) bool {
 			return true
 		}
 	}
-	if len(s.why) > 0 || len(s.how) > 0 {
+	if len(s.how) > 0 {
 		return true
 	}
 	for _, g := range s.signs {
@@ -114,6 +183,9 @@ func judgedTopic(tokens []token, v *vagueWord) string {
 // topicOf returns the noun where it names a part or an ingredient; a dish is
 // the whole.
 func topicOf(t *token) string {
+	if t.in("slice", "piece", "bite", "mouthful", "plate", "portion", "batch", "meal", "one", "result", "bit", "part") {
+		return ""
+	}
 	if t.kind == lexicon.PartNoun || t.kind == lexicon.Ingredient {
 		return singular(t.norm)
 	}

@@ -234,7 +234,12 @@ func (d sensing) tastedOf(tokens []token, i int, add func(int, int, lexicon.Sens
 	for j < len(tokens) && j <= i+4 && (tokens[j].isAdv() || tokens[j].in("mostly", "mainly", "strongly", "a", "bit", "really", "lot", "only", "just", "faintly")) {
 		j++
 	}
-	if j >= len(tokens) || tokens[j].norm != "of" {
+	if j >= len(tokens) {
+		return
+	}
+	if t.norm == "smell" && i > 0 && tokens[i-1].in("could", "can", "to", "you") && (tokens[j].isNoun() || tokens[j].tag == "DT" || tokens[j].isAdj()) {
+		j-- // "you could smell warm bread"
+	} else if tokens[j].norm != "of" {
 		return
 	}
 	start := j + 1
