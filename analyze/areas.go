@@ -93,14 +93,84 @@ func (d areas) signs(s *sentence) []sign {
 			change = h.from
 		}
 	}
+	described := make([]bool, len(s.tokens))
+	for _, w := range s.sensory {
+		for i := w.from; i < w.to; i++ {
+			described[i] = true
+		}
+	}
 	for _, h := range hits {
 		area := lexicon.Area(h.Label)
-		if area == lexicon.Technique && (h.from >= change || passive(s.tokens, h)) {
+		if area == lexicon.Technique && (h.from >= change || passive(s.tokens, h) || described[h.from]) {
 			continue
 		}
 		out = append(out, sign{area: area, told: h.Step == "told", from: h.from, to: h.to})
 	}
-	return out
+	for _, h := range d.words.dangers.find(s.tokens) {
+		if a := dangerArea(h); a != "" && !imagined(s.tokens, h.from) {
+			out = append(out, sign{area: a, told: true, from: h.from, to: h.to})
+		}
+	}
+	return withoutBareSteps(s, out)
+}
+
+// dangerArea returns the area that a sign of danger also speaks of.
+func dangerArea(h hit) lexicon.Area {
+	if h.Step != "sign" {
+		return ""
+	}
+	switch h.Label {
+	case "injury", "equipment", "allergen":
+		return lexicon.Safety
+	case "cross-contact", "storage":
+		return lexicon.Hygiene
+	}
+	return ""
+}
+
+// withoutBareSteps drops technique from a sentence under a heading of another
+// area: there the step is only what was kept clean, safe or done alone.
+func withoutBareSteps(s *sentence, signs []sign) []sign {
+	heading := headingArea(s.tokens)
+	if heading == "" || heading == lexicon.Technique {
+		return signs
+	}
+	kept := signs[:0]
+	for _, g := range signs {
+		if g.area != lexicon.Technique {
+			kept = append(kept, g)
+		}
+	}
+	return kept
+}
+
+// headingArea returns the area that a sentence's heading names ("Safety: …").
+func headingArea(tokens []token) lexicon.Area {
+	if !startsWithHeading(tokens) {
+		return ""
+	}
+	for i := 0; i < len(tokens) && i < 3; i++ {
+		if a := lexicon.Area(tokens[i].norm); a.Known() {
+			return a
+		}
+		switch tokens[i].norm {
+		case "look", "looks", "colour", "presentation":
+			return lexicon.Appearance
+		case "smell":
+			return lexicon.Aroma
+		case "flavour":
+			return lexicon.Taste
+		case "improve", "improvements", "next":
+			return lexicon.Improvement
+		case "timing", "time":
+			return lexicon.Organisation
+		case "help":
+			return lexicon.Independence
+		case "method", "skills":
+			return lexicon.Technique
+		}
+	}
+	return ""
 }
 
 // advice finds what an adult tells the cook to do: a bare verb of working with

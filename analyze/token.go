@@ -236,6 +236,9 @@ func contraction(w string) (head, tail string) {
 	if i <= 0 {
 		return w, ""
 	}
+	if strings.HasSuffix(w, "'nt") && len(w) > 4 {
+		return w[:len(w)-3], "n't" // should'nt
+	}
 	if strings.HasSuffix(w, "n't") && len(w) > 3 {
 		return w[:len(w)-3], "n't"
 	}
