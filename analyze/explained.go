@@ -30,8 +30,14 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		return nearestSense(s, w.from)
 	case givesCause(t):
 		if len(left) > 0 {
-			return left
+			// "Mum drained it because the pan was hot": the cause itself may
+			// speak of harm, dirt or time.
+			return append(left, cares(right)...)
 		}
+	case t.norm == "so" && (contains(left, lexicon.Improvement) || contains(right, lexicon.Improvement)):
+		// "It was pale, so next time a hotter oven": the fault is why for the
+		// change, and is itself not explained.
+		return append(workOnly(left), lexicon.Improvement)
 	case t.norm == "so" && w.from+1 < len(s.tokens) && s.tokens[w.from+1].in("i", "we", "he", "she", "you"):
 		// "It was too salty, so I added lime": why the step was taken, not
 		// why it was salty.
@@ -94,6 +100,27 @@ func nearestSense(s *sentence, i int) []lexicon.Area {
 		}
 	}
 	return s.areas
+}
+
+func contains(areas []lexicon.Area, a lexicon.Area) bool {
+	for _, b := range areas {
+		if a == b {
+			return true
+		}
+	}
+	return false
+}
+
+// cares keeps the areas that a cause can speak of itself.
+func cares(areas []lexicon.Area) []lexicon.Area {
+	var out []lexicon.Area
+	for _, a := range areas {
+		switch a {
+		case lexicon.Hygiene, lexicon.Safety, lexicon.Organisation:
+			out = append(out, a)
+		}
+	}
+	return out
 }
 
 func workOnly(areas []lexicon.Area) []lexicon.Area {

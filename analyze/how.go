@@ -152,6 +152,11 @@ func (d means) at(tokens []token, i int) (int, bool) {
 				return h + 1, true
 			}
 		}
+	case "away":
+		// "peeled away from me", "poured it away from you"
+		if next(1).norm == "from" && (next(2).in("me", "you", "him", "her", "us", "myself", "yourself") || next(3).in("body", "face")) && d.cooking(tokens, i) {
+			return i + 3, true
+		}
 	case "from":
 		if next(1).in("a", "the") && next(2).in("height") {
 			return i + 3, true
@@ -170,7 +175,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 	if t.tag == "VBG" && i > 0 && d.accompanies(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
-	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would")) {
+	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would")) || t.norm == "carefully" && d.cookedNear(tokens, i) && d.bySomebody(tokens, i) {
 		if d.bySomebody(tokens, i) {
 			return i + 1, true
 		}
@@ -252,7 +257,7 @@ func (d means) treats(stem string) bool {
 // portions matches "in three goes", "in batches", "in small amounts".
 func (d means) portions(tokens []token, i int) (int, bool) {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
-		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "lumps", "go") {
+		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "lumps", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
 			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
 				continue
 			}
@@ -277,6 +282,9 @@ func (d means) withinTool(tokens []token, i int) bool {
 	h := objectHead(tokens, i)
 	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
 		return false
+	}
+	if tokens[h].in("water") && h-i > 1 && tokens[h-1].isAdj() {
+		return true
 	}
 	if tokens[h].in("colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
 		return true
