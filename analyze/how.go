@@ -369,7 +369,16 @@ func (d means) cooking(tokens []token, i int) bool {
 // cookedNear is cooking within a few words: an adverb belongs to the verb it
 // stands beside.
 func (d means) cookedNear(tokens []token, i int) bool {
-	return d.technique(tokens, max(clauseStart(tokens, i), i-6), min(len(tokens), i+3))
+	for j := max(clauseStart(tokens, i), i-6); j < len(tokens) && j < i+3; j++ {
+		switch tokens[j].stem {
+		case "took", "take", "reduc", "use", "turn", "score", "serv", "had", "left", "combin", "separ":
+			continue // as often done outside a kitchen
+		}
+		if d.technique(tokens, j, j+1) {
+			return true
+		}
+	}
+	return false
 }
 
 // technique reports whether one of the tokens is a verb of working with food
