@@ -197,6 +197,9 @@ func (d sensing) likenessSense(tokens []token, found []candidate, i int) lexicon
 			return s
 		}
 	}
+	if s, ok := d.named(tokens, i); ok && predicateOf(tokens, i) < 0 {
+		return s
+	}
 	for j := i + 1; j < len(tokens) && j <= i+2; j++ {
 		switch tokens[j].stem {
 		case "lick", "drink", "eat", "suck", "swallow":

@@ -151,14 +151,7 @@ func shades(tokens []token, a, b candidate) bool {
 }
 
 func sharesSense(a, b candidate) bool {
-	for _, x := range a.readings {
-		for _, y := range b.readings {
-			if x.sense == y.sense {
-				return true
-			}
-		}
-	}
-	return false
+	return len(a.readings) == 1 && len(b.readings) == 1 && a.readings[0].sense == b.readings[0].sense
 }
 
 // denying reports whether the phrase itself holds its denial ("not sweet
@@ -250,6 +243,9 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.in("hot", "hotter", "warm", "warmer") && !d.tastes(tokens, c.from) {
 			return false // its heat, not a taste
 		}
+		if t.norm == "clean" && !d.tastes(tokens, c.from) {
+			return false
+		}
 		if d.cutTo(tokens, c.from) {
 			return false
 		}
@@ -310,7 +306,7 @@ func (d sensing) tastes(tokens []token, i int) bool {
 		if s, ok := senseOfNoun(tokens[j].norm); ok && s == lexicon.Tongue {
 			return true
 		}
-		if tokens[j].in("spicy", "chilli", "chili", "spice", "curry", "mustard", "ginger", "pepper", "mouth") {
+		if tokens[j].in("spicy", "chilli", "chili", "spice", "curry", "mustard", "ginger", "pepper", "mouth", "sauce", "salsa", "tongue", "finish") {
 			return true
 		}
 	}
@@ -512,9 +508,9 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 	for _, r := range c.readings {
 		score := prior(r.sense)
 		if u, ok := d.words.lex.Reading.Usual[form]; ok && u == r.sense {
-			score += 5
+			score += 8
 		} else if u, ok := d.words.lex.Reading.Usual[r.head]; ok && u == r.sense {
-			score += 5
+			score += 8
 		}
 		if verb >= 0 {
 			if s, ok := senseOfVerb(tokens[verb].norm); ok && s == r.sense {
@@ -606,6 +602,8 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 		}
 	}
 	switch {
+	case ok && tokens[c.from].norm == "like" && !offers(s):
+		return s, true // "looked like baby food"
 	case ok && s == lexicon.Smell && !offers(s) && offers(lexicon.Tongue):
 		return s, true
 	case ok && s == lexicon.Tongue && !offers(s) && offers(lexicon.Smell):
@@ -643,7 +641,7 @@ func near(tokens []token, a, b candidate) bool {
 func prior(s lexicon.Sense) int {
 	switch s {
 	case lexicon.Touch:
-		return 3
+		return 5
 	case lexicon.Tongue:
 		return 2
 	case lexicon.Sight:
