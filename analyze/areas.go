@@ -24,8 +24,9 @@ func (d areas) read(r *reading) {
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		s.signs = d.signs(s)
-		if isHeading(s) {
-			// A heading that stands alone tells nothing; content decides.
+		if isHeading(s) || isPrompt(s) {
+			// A heading that stands alone tells nothing, nor does a question
+			// of the worksheet; content decides.
 			changes = false
 			for _, g := range s.signs {
 				changes = changes || g.area == lexicon.Improvement
@@ -36,9 +37,7 @@ func (d areas) read(r *reading) {
 		} else if changes {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
-		if r.Role == Adult {
-			s.signs = append(s.signs, d.advice(s)...)
-		}
+		s.signs = append(s.signs, d.advice(s, r.Role)...)
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {
 			d.takeOver(s, &r.sentences[i-1])
@@ -69,12 +68,12 @@ func isHeading(s *sentence) bool {
 		words++
 		switch t.norm {
 		case "hygiene", "safety", "organisation", "independence", "technique", "skills", "appearance", "look", "looks", "aroma", "smell", "taste", "flavour", "texture", "feel",
-			"improvement", "improvements", "improve", "next", "time", "and", "&", "the", "my", "how", "it", "to", "presentation", "method", "evaluation", "colour", "what", "went", "of", "food", "consistency", "timing", "work", "kitchen":
+			"improvement", "improvements", "improve", "next", "time", "and", "&", "the", "my", "how", "it", "to", "presentation", "method", "evaluation", "colour", "what", "went", "of", "food", "consistency", "timing", "work", "kitchen", "would", "i", "i'd", "'d", "change", "differently", "do", "cleanly", "working", "safely", "hygienically":
 		default:
 			return false
 		}
 	}
-	return words > 0 && words <= 4
+	return words > 0 && words <= 4 && (len(s.tokens) == 0 || !s.tokens[0].in("i", "work", "do", "it"))
 }
 
 // signs lists what shows an area in the sentence.
@@ -175,11 +174,16 @@ func headingArea(tokens []token) lexicon.Area {
 
 // advice finds what an adult tells the cook to do: a bare verb of working with
 // food at the start of a clause ("Turn the tins round after ten minutes").
-func (d areas) advice(s *sentence) []sign {
+//
+// A learner's note does the same where it compares ("roll it thinner").
+func (d areas) advice(s *sentence, role Role) []sign {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		start := i == 0 || s.tokens[i-1].in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just") || s.tokens[i-1].norm == "," && i > 2
 		if !start || !(t.tag == "VB" || t.tag == "VBP" || i == 0 && t.norm == t.stem && d.words.works[t.stem]) || strings.HasSuffix(t.norm, "ed") {
+			continue
+		}
+		if role == Learner && !compares(s.tokens, i) {
 			continue
 		}
 		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (d.words.works[t.stem] || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
@@ -187,6 +191,31 @@ func (d areas) advice(s *sentence) []sign {
 		}
 	}
 	return nil
+}
+
+// compares reports whether a comparative follows token i within a few words.
+func compares(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j <= i+6; j++ {
+		if tokens[j].in("more", "less", "thinner", "thicker", "smaller", "bigger", "longer", "sooner", "earlier", "later", "slower", "hotter", "cooler", "higher", "lower", "not") || tokens[j].tag == "JJR" {
+			return true
+		}
+	}
+	return false
+}
+
+// isPrompt reports whether a sentence is a question put to the writer, such as
+// a worksheet's ("How did you work safely?").
+func isPrompt(s *sentence) bool {
+	n := len(s.tokens)
+	if n < 3 || s.tokens[n-1].norm != "?" || !s.tokens[0].in("how", "what", "which", "why", "did", "where", "when", "who") {
+		return false
+	}
+	for i := range s.tokens {
+		if s.tokens[i].in("you", "your") {
+			return true
+		}
+	}
+	return false
 }
 
 // passive reports a technique that only names the dish or its parts ("roast
