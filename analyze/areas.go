@@ -100,7 +100,7 @@ func (d areas) signs(s *sentence) []sign {
 	}
 	for _, h := range hits {
 		area := lexicon.Area(h.Label)
-		if area == lexicon.Technique && (h.from >= change || passive(s.tokens, h) || described[h.from]) {
+		if area == lexicon.Technique && (h.from >= change || passive(s.tokens, h) || described[h.from] || inPassing(s.tokens, h.from)) {
 			continue
 		}
 		out = append(out, sign{area: area, told: h.Step == "told", from: h.from, to: h.to})
@@ -216,6 +216,21 @@ func isPrompt(s *sentence) bool {
 		}
 	}
 	return false
+}
+
+// inPassing reports whether a technique is only the time or the setting of
+// what the clause tells ("while it was frying", "when I cut it"), or was
+// carried out by somebody else than the cook ("Mum drained the pasta").
+func inPassing(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	if start > 0 && tokens[start-1].in("while", "whilst", "when", "until", "till", "once") {
+		return true
+	}
+	if s := subject(tokens, i); s >= 0 && tokens[s].kind == lexicon.Person && !afterLinkingVerb(tokens, i) {
+		return true
+	}
+	t := &tokens[i]
+	return t.tag == "VBG" && t.in("boiling", "frying", "cooking", "baking", "melting") && i+1 < len(tokens) && tokens[i+1].isNoun()
 }
 
 // passive reports a technique that only names the dish or its parts ("roast
