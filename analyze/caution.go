@@ -24,6 +24,9 @@ func (d cautioning) read(r *reading) {
 			if !d.danger(s, hits, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
 				continue
 			}
+			if r.cautioned(kind, s.n-1) {
+				continue // the same event, told on
+			}
 			if kind == "equipment" && r.cautioned("injury", s.n) {
 				continue // the harm says it already
 			}
@@ -142,7 +145,7 @@ func imagined(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := max(0, start-1); j < i; j++ {
 		t := &tokens[j]
-		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted") || t.in("about", "going", "wanted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
+		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked") || t.in("about", "going", "wanted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
 			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell") {
 				continue
 			}

@@ -116,7 +116,7 @@ func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, boo
 // turns reports whether another clause begins at token j.
 func turns(tokens []token, j int) bool {
 	t := &tokens[j]
-	return t.in("because", "but", "so", "although", "though", "which", "who", "if", "while") || t.in(",", "and") && opensClause(tokens, j+1)
+	return t.in("because", "but", "so", "although", "though", "which", "who", "if") || t.in(",", "and") && opensClause(tokens, j+1)
 }
 
 func closesClause(norm string) bool { return norm == ";" || norm == "." || norm == "!" || norm == "?" }
