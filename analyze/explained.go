@@ -1,10 +1,6 @@
 package analyze
 
-import (
-	"strings"
-
-	"saywhy/lexicon"
-)
+import "saywhy/lexicon"
 
 // explained returns the areas that the reasons of a sentence belong to: those
 // whose signs stand in the half-sentence that a reason is joined to, not all
@@ -28,12 +24,6 @@ func explains(s *sentence, w clause) []lexicon.Area {
 	case t.norm == "from":
 		// "crunchy and sharp from the lemon": the nearest quality only.
 		return nearestSense(s, w.from)
-	case givesCause(t):
-		if len(left) > 0 {
-			// "Mum drained it because the pan was hot": the cause itself may
-			// speak of harm, dirt or time.
-			return append(left, cares(right)...)
-		}
 	case t.norm == "so" && (contains(left, lexicon.Improvement) || contains(right, lexicon.Improvement)):
 		// "It was pale, so next time a hotter oven": the fault is why for the
 		// change, and is itself not explained.
@@ -62,16 +52,6 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		return after
 	}
 	return s.areas
-}
-
-// givesCause reports whether the word that begins a reason names a cause of
-// what stands before it.
-func givesCause(t *token) bool {
-	switch t.norm {
-	case "because", "as", "since", "due", "for", "thanks", "owing", "given", "where", "cause", "now", "in":
-		return true
-	}
-	return strings.HasPrefix(t.norm, "caus")
 }
 
 // areasBetween lists the areas of the signs among tokens[from:to].
@@ -109,18 +89,6 @@ func contains(areas []lexicon.Area, a lexicon.Area) bool {
 		}
 	}
 	return false
-}
-
-// cares keeps the areas that a cause can speak of itself.
-func cares(areas []lexicon.Area) []lexicon.Area {
-	var out []lexicon.Area
-	for _, a := range areas {
-		switch a {
-		case lexicon.Hygiene, lexicon.Safety, lexicon.Organisation:
-			out = append(out, a)
-		}
-	}
-	return out
 }
 
 func workOnly(areas []lexicon.Area) []lexicon.Area {

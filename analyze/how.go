@@ -125,6 +125,9 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return i + 3, true
 		}
 	case "on", "over", "at", "low", "high", "medium":
+		if t.norm == "at" && next(1).norm == "once" && d.cooking(tokens, i) {
+			return i + 2, true
+		}
 		if t.in("low", "high", "medium") {
 			if next(1).norm == "heat" && i > 0 && !tokens[i-1].in("a", "on", "over", "the", "too") && d.cooking(tokens, i) {
 				return i + 2, true
@@ -414,7 +417,7 @@ func (d means) bySomebody(tokens []token, i int) bool {
 // manner reports whether an adverb tells in what manner food was worked.
 func (d means) manner(w string) bool {
 	switch w {
-	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "sideways", "softly":
+	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "evenly", "sideways", "softly":
 		return true
 	}
 	return false

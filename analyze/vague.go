@@ -79,7 +79,7 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && (tokens[i+1].isAdj() || d.words.describes(tokens[i+1].norm)) {
 		return false // "dead colourful": very
 	}
-	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
+	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
 	if i+2 < len(tokens) && tokens[i+1].in("and", ",") && d.words.describes(tokens[i+2].norm) {

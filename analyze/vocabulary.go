@@ -116,6 +116,10 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 			}
 		}
 	}
+	// Work with food that is not told as a technique of its own.
+	for _, w := range []string{"dry", "taste", "check", "test", "measure", "weigh", "thread", "wash", "wipe", "scrub"} {
+		v.works[lexicon.Stem(w)] = true
+	}
 	v.met, _ = tagger.(knower)
 	return v
 }

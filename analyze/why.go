@@ -108,6 +108,8 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, (next(1).human() || next(1).in("it", "they")) && (next(2).in("stopped", "forgot", "missed", "caught", "did", "had", "was", "burnt", "touched") || next(2).norm == "n't")
 	case "down":
 		return i, next(1).norm == "to" && strings.HasSuffix(next(2).norm, "ing")
+	case "purpose":
+		return i, next(1).norm == "of" || prev.in("the", "for")
 	case "if", "when":
 		return i, d.generalTruth(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
