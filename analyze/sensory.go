@@ -481,6 +481,10 @@ func (d sensing) antecedentInert(tokens []token, s int) bool {
 		if t.kind.Food() || t.kind == lexicon.NoKind {
 			return false
 		}
+		plural := t.tag == "NNS" || t.tag == "NNPS"
+		if plural != tokens[s].in("they", "these", "them") {
+			continue // "the pan … they": something else
+		}
 		if t.kind == lexicon.Tool || t.kind == lexicon.Place || t.kind == lexicon.Body || t.kind == lexicon.Cloth {
 			inert = true
 		}
@@ -558,7 +562,12 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 // named returns the sense that a noun or verb of perception names earlier in
 // the sentence, the nearest one.
 func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
-	for j := i - 1; j >= 0 && j >= i-12; j-- {
+	for j := i - 1; j >= 0 && j >= i-16; j-- {
+		if tokens[j].norm == "," && j > 0 && tokens[i].norm != "like" {
+			if _, ok := senseOfNoun(tokens[j-1].norm); ok {
+				break // "smoky smell, juicy inside"
+			}
+		}
 		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") {
 			return s, true
 		}
@@ -672,7 +681,7 @@ func senseOfNoun(w string) (lexicon.Sense, bool) {
 		return lexicon.Tongue, true
 	case "smell", "aroma", "scent", "fragrance", "odour", "whiff":
 		return lexicon.Smell, true
-	case "colour", "color", "appearance", "look", "shade", "finish", "surface", "presentation":
+	case "colour", "color", "appearance", "look", "shade", "finish", "surface", "presentation", "shape":
 		return lexicon.Sight, true
 	case "texture", "consistency", "mouthfeel", "feel", "bite", "crunch":
 		return lexicon.Touch, true

@@ -60,10 +60,21 @@ func sentencesOf(text string) []string {
 func decidedOtherwise() map[string]string {
 	const (
 		broken = "the case is broken: its output holds list marks that its input lacks"
-		inLine = "items run together in one line are rare in evaluations; a mark in mid-line would cut measures and years"
-		titles = "no list of names is kept: after a brand or an institution that ends in a mark, a new sentence is likelier here"
+		inLine = "a list mark at the start of a line is no part of a sentence, and items run together in one line are not cut apart"
+		note   = "a line of a few words that was not wrapped by a program is a note of its own"
+		name   = "no list of names is kept; where a capital follows, a new sentence is likelier in an evaluation"
 	)
-	return map[string]string{}
+	return map[string]string{
+		"11": "a full stop and a word in lower case is the start of a sentence to a child who forgets capitals",
+		"16": name,
+		"31": broken, "32": broken, "33": broken, "34": broken, "35": broken,
+		"36": inLine, "37": inLine, "38": inLine, "39": inLine,
+		"40": note, "41": note,
+		"43": "a degree sign before a full stop is a temperature here, and ends a sentence",
+		"44": "an exclamation mark ends a sentence; names that hold one are no matter of home cooking",
+		"45": name,
+		"51": "three spaced full stops stay with the sentence before them, not with the one behind",
+	}
 }
 
 func TestGoldenCases(t *testing.T) {
@@ -92,10 +103,89 @@ func TestGoldenCases(t *testing.T) {
 			assert.False(t, excepted, "%s passes now: take it out of the ledger (%s)", c.Name, reason)
 			continue
 		}
-		assert.True(t, excepted, "%s\n input %q\n want  %q\n got   %q", c.Name, c.Input, want, got)
-		assert.NotEmpty(t, reason, c.Name)
+		assert.NotEmpty(t, reason, "%s\n input %q\n want  %q\n got   %q", c.Name, c.Input, want, got)
 	}
 	assert.Empty(t, ledger, "the ledger names cases that are not among the 49")
 	assert.Equal(t, 49-len(decidedOtherwise()), passed)
 	t.Logf("golden cases passed: %d of 49; by prose's own segmenter: %d", passed, byProse)
+}
+
+// TestSentencesOfMessyTexts divides what children paste. The expectations are
+// decisions of this project (no published source): lines, bullets and headings
+// count as much as full stops.
+func TestSentencesOfMessyTexts(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"two sentences", "The broth was clear. It smelt of ginger.", []string{"The broth was clear.", "It smelt of ginger."}},
+		{"no full stop at the end", "The broth was clear. It smelt of ginger", []string{"The broth was clear.", "It smelt of ginger"}},
+		{"no capitals", "the broth was clear. it smelt of ginger.", []string{"the broth was clear.", "it smelt of ginger."}},
+		{"hyphen bullets", "- golden on top\n- soggy below", []string{"golden on top", "soggy below"}},
+		{"round bullets without spaces", "•golden on top\n•soggy below", []string{"golden on top", "soggy below"}},
+		{"star bullets, indented", "  * golden on top\n\t* soggy below", []string{"golden on top", "soggy below"}},
+		{"numbers with a full stop", "1. I peeled them\n2. I boiled them", []string{"I peeled them", "I boiled them"}},
+		{"numbers with a bracket", "1) I peeled them\n2) I boiled them", []string{"I peeled them", "I boiled them"}},
+		{"letters with a bracket", "a) I peeled them\nb) I boiled them", []string{"I peeled them", "I boiled them"}},
+		{"bullet that wraps nothing", "- I peeled them. I boiled them.", []string{"I peeled them.", "I boiled them."}},
+		{"ticks", "✓ washed hands\n✗ wiped the hob", []string{"washed hands", "wiped the hob"}},
+		{"numbers inside a line", "I did two jobs. 1. I peeled them. 2. I boiled them.", []string{"I did two jobs.", "1. I peeled them.", "2. I boiled them."}},
+		{"heading with colon above", "Taste:\nIt was too salty.", []string{"Taste:", "It was too salty."}},
+		{"heading with colon in the line", "Taste: it was too salty. Texture: lumpy.", []string{"Taste: it was too salty.", "Texture: lumpy."}},
+		{"heading without colon", "Taste\nIt was too salty.", []string{"Taste", "It was too salty."}},
+		{"blank line between", "The dal was thick\n\nThe rice was dry", []string{"The dal was thick", "The rice was dry"}},
+		{
+			"lines wrapped by a program", "I fried the onions over a low heat until they were\nsoft and brown, and then I stirred in the spices so\nthat they would not burn.",
+			[]string{"I fried the onions over a low heat until they were\nsoft and brown, and then I stirred in the spices so\nthat they would not burn."},
+		},
+		{"short lines, no marks", "we made dumplings\nthey were chewy\nmum liked them", []string{"we made dumplings", "they were chewy", "mum liked them"}},
+		{"line that ends in the middle", "The dumplings split because\nthe water boiled too hard", []string{"The dumplings split because\nthe water boiled too hard"}},
+		{"line that starts in the middle", "The dumplings split\nbecause the water boiled too hard", []string{"The dumplings split\nbecause the water boiled too hard"}},
+		{"line after a comma", "The dumplings were soft,\nchewy and hot", []string{"The dumplings were soft,\nchewy and hot"}},
+		{"temperature, no space", "I set the oven to 180C.Then I waited.", []string{"I set the oven to 180C.", "Then I waited."}},
+		{"no space, no capital", "the base was raw.the top was dark.", []string{"the base was raw.", "the top was dark."}},
+		{"no space after an exclamation mark", "It rose!I was amazed", []string{"It rose!", "I was amazed"}},
+		{"many exclamation marks", "It rose!!! I was amazed.", []string{"It rose!!!", "I was amazed."}},
+		{"exclamation marks of a shout in lower case", "it rose!!! mum came to look", []string{"it rose!!!", "mum came to look"}},
+		{"question and exclamation", "Why did it sink?! I do not know.", []string{"Why did it sink?!", "I do not know."}},
+		{"dots that go on", "The middle was soft… but the edge was hard.", []string{"The middle was soft… but the edge was hard."}},
+		{"dots that end", "The middle was soft… Next time I will wait.", []string{"The middle was soft…", "Next time I will wait."}},
+		{"three full stops that go on", "The middle was soft... but the edge was hard.", []string{"The middle was soft... but the edge was hard."}},
+		{"three full stops that end", "The middle was soft... Next time I will wait.", []string{"The middle was soft...", "Next time I will wait."}},
+		{"three spaced full stops", "The middle was soft . . . but the edge was hard.", []string{"The middle was soft . . . but the edge was hard."}},
+		{"emoji as the end", "The chilli was hot 🔥 It made my eyes water", []string{"The chilli was hot 🔥", "It made my eyes water"}},
+		{"emoji joined from several", "The chilli was hot 👨‍👩‍👧 We all ate it", []string{"The chilli was hot 👨‍👩‍👧", "We all ate it"}},
+		{"emoji in the middle", "The chilli 🌶️ was hot", []string{"The chilli 🌶️ was hot"}},
+		{"emoji after the full stop", "The chilli was hot. 🔥 We ate it.", []string{"The chilli was hot. 🔥", "We ate it."}},
+		{"only an emoji", "🔥", []string{}},
+		{"CRLF", "The dal was thick.\r\nThe rice was dry.\r\n", []string{"The dal was thick.", "The rice was dry."}},
+		{"CR alone", "The dal was thick.\rThe rice was dry.", []string{"The dal was thick.", "The rice was dry."}},
+		{"byte order mark", "\ufeffThe dal was thick.", []string{"The dal was thick."}},
+		{"no-break space", "The dal was thick.\u00a0The rice was dry.", []string{"The dal was thick.", "The rice was dry."}},
+		{"e.g.", "I added herbs, e.g. parsley and dill. They were fresh.", []string{"I added herbs, e.g. parsley and dill.", "They were fresh."}},
+		{"i.e.", "It was set, i.e. it did not wobble.", []string{"It was set, i.e. it did not wobble."}},
+		{"no. 3", "I turned the gas to no. 3 and waited.", []string{"I turned the gas to no. 3 and waited."}},
+		{"no as an answer", "Was it set? No. It ran off the plate.", []string{"Was it set?", "No.", "It ran off the plate."}},
+		{"measures", "I used 2 tbsp. of oil and simmered it for 20 mins. with a lid on.", []string{"I used 2 tbsp. of oil and simmered it for 20 mins. with a lid on."}},
+		{"a measure at the end", "I simmered it for 20 mins. Then I drained it.", []string{"I simmered it for 20 mins.", "Then I drained it."}},
+		{"approx.", "It took approx. 40 minutes.", []string{"It took approx. 40 minutes."}},
+		{"a time of day", "We ate at 6 p.m. on the step.", []string{"We ate at 6 p.m. on the step."}},
+		{"a time with a point", "I began at 10.30 and ate at 12.15.", []string{"I began at 10.30 and ate at 12.15."}},
+		{"decimals", "I rolled it 1.5 cm thick. It shrank to 1 cm.", []string{"I rolled it 1.5 cm thick.", "It shrank to 1 cm."}},
+		{"a title and a name", "My neighbour Mrs. Osei tried it. She had two.", []string{"My neighbour Mrs. Osei tried it.", "She had two."}},
+		{"a file name", "The photo is in dal.jpg on the tablet.", []string{"The photo is in dal.jpg on the tablet."}},
+		{"quotation at the end", "Grandpa said “It wants salt.” I added a pinch.", []string{"Grandpa said “It wants salt.”", "I added a pinch."}},
+		{"quotation that goes on", "“Best dal yet!” said Grandpa.", []string{"“Best dal yet!” said Grandpa."}},
+		{"quotation with a full stop that goes on", "\"It wants salt.\" said Grandpa.", []string{"\"It wants salt.\" said Grandpa."}},
+		{"brackets around a sentence", "I waited. (It was far too hot.) Then I cut it.", []string{"I waited.", "(It was far too hot.)", "Then I cut it."}},
+		{"brackets inside a sentence", "The dal (it was my first!) came out thick.", []string{"The dal (it was my first!) came out thick."}},
+		{"capital after no full stop", "I stirred the pan for the first time It went thick", []string{"I stirred the pan for the first time", "It went thick"}},
+		{"capital that is a name", "I gave the bowl to my sister Thea and she ate it", []string{"I gave the bowl to my sister Thea and she ate it"}},
+		{"a possessive behind an abbreviation", "I used the Jr.'s small pan.", []string{"I used the Jr.'s small pan."}},
+		{"nothing", "", []string{}},
+		{"only bullets", "-\n*\n---\n•", []string{}},
+		{"only white space", " \n\t\r\n", []string{}},
+	} {
+		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, sentencesOf(c.text)) })
+	}
 }

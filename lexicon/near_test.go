@@ -1,6 +1,7 @@
 package lexicon_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -133,15 +134,15 @@ func TestFindATypeInTheSingular(t *testing.T) {
 	}
 }
 
-// plural is the regular English plural of the last word, with the few words
-// in -f that the dish names have.
+// plural is the regular English plural of a name, with the one word in -f that
+// the dish names have.
 func plural(name string) string {
 	switch {
 	case strings.HasSuffix(name, "loaf"):
 		return strings.TrimSuffix(name, "f") + "ves"
-	case strings.HasSuffix(name, "y") && !strings.ContainsAny(name[len(name)-2:len(name)-1], "aeiou"):
+	case strings.HasSuffix(name, "ty"), strings.HasSuffix(name, "ly"), strings.HasSuffix(name, "ry"):
 		return strings.TrimSuffix(name, "y") + "ies"
-	case strings.HasSuffix(name, "s"), strings.HasSuffix(name, "sh"), strings.HasSuffix(name, "ch"), strings.HasSuffix(name, "x"):
+	case strings.HasSuffix(name, "ch"):
 		return name + "es"
 	}
 	return name + "s"
@@ -161,16 +162,34 @@ func TestFindATypeByTheDishesItCovers(t *testing.T) {
 }
 
 func TestFindATypeByTheDishesItCoversInThePlural(t *testing.T) {
+	// Words that people do write in the plural; rice and gravy are none.
+	counted := strings.Fields(`pancake waffle crêpe oatcake cupcake cheesecake cake omelette quiche pasty lolly crumble
+		casserole tagine trifle profiterole calzone apple loaf roll bun biscuit cookie pie tart burger curry soup stew
+		pizza muffin fritter chop skewer potato eclair flapjack brownie sponge sandwich`)
+	of := map[string]int{}
 	for _, d := range load(t).Types() {
 		for _, dish := range d.Dishes {
-			if strings.HasSuffix(dish, "s") || strings.Contains(dish, " with ") || strings.Contains(dish, " in ") {
-				continue // a plural already, or its noun does not stand last
+			of[dish]++
+		}
+	}
+	tried := 0
+	for _, d := range load(t).Types() {
+		for _, dish := range d.Dishes {
+			fields := strings.Fields(dish)
+			if !slices.Contains(counted, fields[len(fields)-1]) || of[dish] > 1 {
+				continue
 			}
-			t.Run(d.Name+" "+dish, func(t *testing.T) {
-				assert.Equal(t, d.Name, found(t, plural(dish)))
+			tried++
+			many := plural(dish)
+			if strings.HasSuffix(dish, "potato") {
+				many = dish + "es"
+			}
+			t.Run(d.Name+" "+many, func(t *testing.T) {
+				assert.Equal(t, d.Name, found(t, many))
 			})
 		}
 	}
+	assert.NotZero(t, tried)
 }
 
 func TestNoDishIsCoveredByTwoTypes(t *testing.T) {
@@ -178,7 +197,8 @@ func TestNoDishIsCoveredByTwoTypes(t *testing.T) {
 	for _, d := range load(t).Types() {
 		for _, dish := range d.Dishes {
 			key := strings.ToLower(dish)
-			assert.NotContains(t, of, key, "%q is a dish of %s and of %s", dish, of[key], d.Name)
+			first, twice := of[key]
+			assert.False(t, twice, "%q is a dish of %s and of %s: only the first is found", dish, first, d.Name)
 			of[key] = d.Name
 		}
 	}
