@@ -3,7 +3,7 @@ package analyze
 import (
 	"go/ast"
 	"go/parser"
-	"go/token"
+	gotoken "go/token"
 	"io/fs"
 	"os"
 	"os/exec"
@@ -36,9 +36,9 @@ func impure() map[string]string {
 
 // sources returns the parsed Go files of the packages under dir that are no
 // tests, by path.
-func sources(tb testing.TB, dir string, mode parser.Mode) (*token.FileSet, map[string]*ast.File) {
+func sources(tb testing.TB, dir string, mode parser.Mode) (*gotoken.FileSet, map[string]*ast.File) {
 	tb.Helper()
-	set, files := token.NewFileSet(), map[string]*ast.File{}
+	set, files := gotoken.NewFileSet(), map[string]*ast.File{}
 	require.NoError(tb, filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
 		if err != nil {
 			return err
@@ -115,7 +115,7 @@ func TestNoPackageVariables(t *testing.T) {
 	for _, f := range files {
 		for _, d := range f.Decls {
 			g, ok := d.(*ast.GenDecl)
-			if !ok || g.Tok != token.VAR {
+			if !ok || g.Tok != gotoken.VAR {
 				continue
 			}
 			for _, spec := range g.Specs {
