@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"sort"
 	"strings"
 
 	"saywhy/lexicon"
@@ -38,6 +39,7 @@ func (d areas) read(r *reading) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
+		sort.SliceStable(s.signs, func(a, b int) bool { return s.signs[a].from < s.signs[b].from })
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {
 			d.takeOver(s, &r.sentences[i-1])

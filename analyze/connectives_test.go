@@ -28,10 +28,10 @@ import (
 // carrier is one sentence that carries a connective.
 type carrier struct{ word, text string }
 
-// begins reports whether a phrase of the list starts with, or holds, the word.
-func begins(texts []string, word string) bool {
-	for _, p := range texts {
-		if strings.Contains(strings.ToLower(p), word) {
+// begins reports whether one of the phrases starts with the word.
+func begins(phrases []string, word string) bool {
+	for _, p := range phrases {
+		if strings.HasPrefix(strings.ToLower(p)+" ", word+" ") {
 			return true
 		}
 	}
@@ -281,7 +281,7 @@ func TestCauseConnectives(t *testing.T)   { reasonsFound(t, causes()) }
 func TestResultConnectives(t *testing.T)  { reasonsFound(t, results()) }
 func TestPurposeConnectives(t *testing.T) { reasonsFound(t, purposes()) }
 
-// reasonsFound checks that each carrier has a reason and that it holds the
+// reasonsFound checks that each carrier has a reason that begins with the
 // connective.
 func reasonsFound(t *testing.T, list []carrier) {
 	t.Helper()

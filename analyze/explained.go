@@ -1,6 +1,10 @@
 package analyze
 
-import "saywhy/lexicon"
+import (
+	"sort"
+
+	"saywhy/lexicon"
+)
 
 // explained returns the areas that the reasons of a sentence belong to: those
 // whose signs stand in the half-sentence that a reason is joined to, not all
@@ -57,8 +61,12 @@ func explains(s *sentence, w clause) []lexicon.Area {
 // areasBetween lists the areas of the signs among tokens[from:to].
 func areasBetween(s *sentence, from, to int) []lexicon.Area {
 	var out []lexicon.Area
-	for _, g := range s.signs {
-		if g.to == 0 || g.from >= to || g.to <= from {
+	first := sort.Search(len(s.signs), func(n int) bool { return s.signs[n].from >= from-2*reach })
+	for _, g := range s.signs[first:] {
+		if g.from >= to {
+			break
+		}
+		if g.to <= from {
 			continue
 		}
 		known := false
@@ -106,7 +114,8 @@ func workOnly(areas []lexicon.Area) []lexicon.Area {
 // mark that ends a thought, behind "but", or behind an "and" or comma that a
 // new subject follows.
 func halfStart(tokens []token, i int) int {
-	for j := i - 2; j >= 0; j-- {
+	far := max(0, i-2*reach)
+	for j := i - 2; j >= far; j-- {
 		t := &tokens[j]
 		if t.in(";", "but", "although", "though", ":", "--", "...", ".") {
 			return j + 1
@@ -115,12 +124,13 @@ func halfStart(tokens []token, i int) int {
 			return j + 1
 		}
 	}
-	return 0
+	return far
 }
 
 // halfEnd returns where the half-sentence that begins at token i ends.
 func halfEnd(tokens []token, i int) int {
-	for j := i + 2; j < len(tokens); j++ {
+	far := min(len(tokens), i+2*reach)
+	for j := i + 2; j < far; j++ {
 		t := &tokens[j]
 		if t.in(";", "but", "although", "though", "--", "...", ".") {
 			return j
@@ -129,5 +139,5 @@ func halfEnd(tokens []token, i int) int {
 			return j
 		}
 	}
-	return len(tokens)
+	return far
 }

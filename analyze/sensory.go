@@ -546,7 +546,8 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 		if s, ok := d.named(tokens, c.from); ok && s == r.sense {
 			score += 7
 		}
-		for m, o := range all {
+		for m := max(0, n-4); m < len(all) && m <= n+4; m++ {
+			o := all[m]
 			if m != n && len(o.readings) == 1 && o.readings[0].sense == r.sense && near(tokens, c, o) {
 				score++
 				break

@@ -281,11 +281,12 @@ func appendSentences(out []span, text string, run span) []span {
 	for i := run.start; i < run.end; {
 		r, n := utf8.DecodeRuneInString(text[i:run.end])
 		if !terminal(r) {
-			if at, ok := breaksOff(text, run, i, n); ok {
+			at, ok := breaksOff(text, run, i, n)
+			if ok {
 				add(span{start, at})
 				start = at
 			}
-			i += n
+			i = max(at, i+n)
 			continue
 		}
 		end := i
@@ -308,13 +309,13 @@ func appendSentences(out []span, text string, run span) []span {
 }
 
 // breaksOff reports whether a sentence ends before the word behind offset i
-// although no mark says so, and where: behind an emoji that a new clause
+// although no mark says so, and where to read on: behind an emoji that a new clause
 // follows, and before a capital that only the start of a sentence explains
 // ("… for the first time It went thick").
 func breaksOff(text string, run span, i, n int) (int, bool) {
 	r, _ := utf8.DecodeRuneInString(text[i:run.end])
 	at := i + n
-	if r >= 0x2190 && (unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r)) {
+	if r >= 0x2190 && r != utf8.RuneError && (unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r)) {
 		for at < run.end {
 			r, n := utf8.DecodeRuneInString(text[at:run.end])
 			if !unicode.Is(unicode.So, r) && !unicode.Is(unicode.M, r) && !unicode.Is(unicode.Sk, r) && r != '\u200d' {

@@ -8,6 +8,10 @@ import (
 type table struct{}
 
 func (d table) read(r *reading) {
+	why := make([]map[lexicon.Area]bool, len(r.sentences))
+	for i := range r.sentences {
+		why[i] = explained(&r.sentences[i])
+	}
 	for _, a := range lexicon.Areas() {
 		row := AreaRow{Area: a, Expected: expects(r, a), Sentences: []int{}}
 		for i := range r.sentences {
@@ -18,7 +22,7 @@ func (d table) read(r *reading) {
 			row.Said = true
 			row.Sentences = append(row.Sentences, s.n)
 			row.Detail = row.Detail || d.detail(s, a)
-			row.Reason = row.Reason || d.reason(r, i, a)
+			row.Reason = row.Reason || why[i][a] || d.reason(r, i, a)
 		}
 		r.rows = append(r.rows, row)
 	}
@@ -67,13 +71,11 @@ func concreteChange(s *sentence) bool {
 	return len(s.sensory) > 0
 }
 
-// reason reports whether sentence i gives a reason for what it says of the
-// area, or the sentence beside it does.
+// reason reports whether something other than a clause of reason in sentence i
+// explains what it says of the area: for a change next time, the fault it
+// mends, told in that sentence or the one before.
 func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 	s := &r.sentences[i]
-	if explained(s)[a] {
-		return true
-	}
 	if a == lexicon.Improvement {
 		return tellsQuality(s) || i > 0 && fault(&r.sentences[i-1])
 	}
