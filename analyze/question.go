@@ -3,6 +3,7 @@ package analyze
 import (
 	"hash/fnv"
 	"strings"
+	"unicode"
 
 	"saywhy/lexicon"
 )
@@ -310,10 +311,16 @@ func (w *wording) fill(list []string, key, quote string) (string, bool) {
 // put a describing word before the writer that the text lacks.
 func (w *wording) dish() string {
 	title := strings.Join(strings.Fields(strings.ToLower(w.r.Title)), " ")
-	if title == "" || len(strings.Fields(title)) > 5 || w.leaks(title) || strings.ContainsAny(title, "{}<>\"“”") {
+	if title == "" || len(strings.Fields(title)) > 5 || w.leaks(title) || strings.ContainsFunc(title, notInName) {
 		return "dish"
 	}
 	return title
+}
+
+// notInName reports whether a mark has no place inside a question: the writer
+// would read it as part of what is asked.
+func notInName(r rune) bool {
+	return !unicode.IsLetter(r) && !unicode.IsMark(r) && !unicode.IsDigit(r) && !strings.ContainsRune(" -'’&,", r)
 }
 
 // leaks reports whether the words hold a sensory word or a judging one that

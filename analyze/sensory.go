@@ -331,7 +331,7 @@ func (d sensing) cutTo(tokens []token, i int) bool {
 			return true
 		}
 		if tokens[j].pause() {
-			return i == j+1 && strings.HasSuffix(tokens[i].norm, "er") && false
+			return false
 		}
 	}
 	return false

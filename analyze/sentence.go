@@ -289,14 +289,7 @@ func appendSentences(out []span, text string, run span) []span {
 			i = max(at, i+n)
 			continue
 		}
-		end := i
-		for end < run.end {
-			r, n := utf8.DecodeRuneInString(text[end:run.end])
-			if !terminal(r) {
-				break
-			}
-			end += n
-		}
+		end := afterTerminals(text, i, run.end)
 		if endsSentence(text, run, i, end) {
 			end = afterClosers(text, end, run.end)
 			add(span{start, end})
@@ -326,7 +319,7 @@ func breaksOff(text string, run span, i, n int) (int, bool) {
 		rest := text[at:run.end]
 		word := firstWord(strings.TrimLeftFunc(rest, unicode.IsSpace))
 		first, _ := utf8.DecodeRuneInString(word)
-		return at, strings.HasPrefix(rest, " ") && (unicode.IsUpper(first) || opensSentence(word))
+		return at, strings.HasPrefix(rest, " ") && (unicode.IsUpper(first) || opensSentence(word) && word != "was" && word != "were")
 	}
 	if r != ' ' || i == run.start {
 		return 0, false
@@ -355,6 +348,23 @@ func terminal(r rune) bool { return r == '.' || r == '!' || r == '?' || r == '�
 
 func wordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }
 
+// afterTerminals returns the offset behind the terminals at offset i: "?!",
+// "...", and ". . ." with its spaces.
+func afterTerminals(text string, i, limit int) int {
+	for i < limit {
+		r, n := utf8.DecodeRuneInString(text[i:limit])
+		switch {
+		case terminal(r):
+			i += n
+		case strings.HasPrefix(text[i:limit], " .") && text[i-1] == '.':
+			i += 2
+		default:
+			return i
+		}
+	}
+	return i
+}
+
 // afterClosers returns the offset behind the closing quotes and brackets that
 // follow a terminal.
 func afterClosers(text string, i, limit int) int {
@@ -362,6 +372,9 @@ func afterClosers(text string, i, limit int) int {
 		r, n := utf8.DecodeRuneInString(text[i:limit])
 		if !strings.ContainsRune(`"')]}”’»`, r) {
 			break
+		}
+		if following, _ := utf8.DecodeRuneInString(text[i+n : limit]); (r == '\'' || r == '’') && unicode.IsLetter(following) {
+			break // "the Jr.'s"
 		}
 		i += n
 	}
@@ -380,7 +393,7 @@ func endsSentence(text string, run span, i, end int) bool {
 	gap, _ := utf8.DecodeRuneInString(rest)
 	spaced := unicode.IsSpace(gap)
 	mark := text[i:end]
-	dots := strings.Trim(mark, ".…") == "" && (len(mark) > 1)
+	dots := strings.Trim(mark, ".… ") == "" && len(mark) > 1
 
 	switch {
 	case dots:
@@ -396,7 +409,10 @@ func endsSentence(text string, run span, i, end int) bool {
 	word := wordBefore(text[run.start:i])
 	lower := strings.ToLower(word)
 	if spaced {
-		if !closed && abbreviation(lower) {
+		if closed && unicode.IsLower(next) {
+			return false // "It wants salt." said Grandpa: likewise
+		}
+		if !closed && (abbreviation(lower) || itemNumber(text[run.start:i], word)) {
 			return false
 		}
 		if titled(lower) && unicode.IsUpper(next) {
@@ -456,6 +472,16 @@ func wordAfter(s string) string {
 		s = s[:i]
 	}
 	return strings.TrimRight(s, ".!?,;:")
+}
+
+// itemNumber reports whether the word at the end of before is the number of a
+// list that was pasted into one line: "… jobs. 1. I peeled them.".
+func itemNumber(before, word string) bool {
+	if word == "" || len(word) > 2 || strings.Trim(word, "0123456789") != "" {
+		return false
+	}
+	before = strings.TrimRightFunc(strings.TrimSuffix(before, word), unicode.IsSpace)
+	return before == "" || terminal(lastRune(before)) || lastRune(before) == ':'
 }
 
 func isInitial(word string) bool {

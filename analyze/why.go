@@ -162,7 +162,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.whichDoes(tokens, i)
 	case "did", "forgot", "put", "had", "was", "were", "too":
 		return i, d.noteCause(tokens, i)
-	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "got-", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
+	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
 		return i, d.follows(tokens, i)
 	}
 	if t.isAdj() || t.isAdv() {
@@ -187,8 +187,10 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true
 	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
 		return true
-	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did" && !(prev.norm == "not" && false):
+	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did":
 		return prev.norm == "just" || prev.norm == "done" && opensClause(tokens, i+1)
+	case n.in("did", "does", "do", "was", "is", "were", "are", "has", "have", "had", "will", "can") && i+2 < len(tokens) && !tokens[i+2].isVerb() && !tokens[i+2].isAdv():
+		return false // "and so did the toffee": likewise
 	case n.in("much", "many", "far", "on", "called", "long", "what", "yeah", "yes", "anyway", "basically", ",", ".", "!") || n.pause():
 		return false
 	}
@@ -230,7 +232,7 @@ func (d reasons) since(tokens []token, i int) bool {
 	if h := objectHead(tokens, i); h >= 0 && tokens[h].kind == lexicon.Time {
 		return false
 	}
-	if i > 0 && tokens[i-1].in("ever", "long", "years", "time", "months", "weeks", "days") {
+	if i > 0 && (tokens[i-1].in("ever", "long", "time") || tokens[i-1].kind == lexicon.Time) {
 		return false
 	}
 	for j := clauseStart(tokens, i); j < i; j++ {
@@ -273,7 +275,7 @@ func (d reasons) as(tokens []token, i int) bool {
 		return false
 	}
 	if n.in("you", "i", "we") && i+2 < len(tokens) && tokens[i+2].in("can", "could", "go", "went", "know", "see", "say", "said", "mentioned", "do", "did") && !negatedVerb(tokens, i+2) {
-		return n.in("i", "we") && tokens[i+2].in("know", "could") || false
+		return n.in("i", "we") && tokens[i+2].in("know", "could")
 	}
 	// Find the verb of its subject. A noun without an article names a role
 	// ("as head of …") unless its verb follows at once.
@@ -319,7 +321,7 @@ func (d reasons) purposeNoun(tokens []token, i int) bool {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
 		t := &tokens[j]
 		if t.in("flavour", "flavor", "crunch", "colour", "color", "crispness", "sweetness", "texture", "moisture", "safety", "hygiene", "decoration", "extra", "richness", "contrast", "freshness", "bite", "kick", "shine", "depth", "sharpness", "warmth", "taste", "gloss", "tenderness", "presentation", "garnish", "speed", "lightness", "effect", "tang", "luck") {
-			return t.norm != "luck" && !(t.norm == "extra" && false) && !(t.in("taste", "texture", "presentation", "hygiene", "safety") && j == i+1 && i > 0 && tokens[i-1].pause())
+			return t.norm != "luck" && !(t.in("taste", "texture", "presentation", "hygiene", "safety") && j == i+1 && i > 0 && tokens[i-1].pause())
 		}
 		if !(t.isAdj() || t.tag == "DT" || t.in("a", "some", "more", "bit", "of", "and", "added", "that")) {
 			return false
@@ -411,9 +413,9 @@ func (d reasons) purpose(tokens []token, i int) bool {
 		if w.in("got", "get", "getting", "has") && p.isNoun() && !(p.human()) {
 			return true
 		}
-		return w.in("was", "were", "is", "are") && verb > start && p.isNoun() && tokens[verb-1].in("this", "that", "it") && false || w.in("is", "was", "were", "are") && i-verb <= 2 && tokens[max(0, verb-1)].in("this", "that", "which", "all")
+		return w.in("is", "was", "were", "are") && i-verb <= 2 && tokens[max(0, verb-1)].in("this", "that", "which", "all")
 	}
-	if p.isNoun() && nounTakesInfinitive(p) && !(p.in("hours", "minutes", "hour", "bit") && tokens[v].in("set", "cool", "rest", "chill", "rise", "prove", "firm", "soften", "dry", "thicken")) {
+	if p.isNoun() && nounTakesInfinitive(p) && !lasted(tokens, i) && !(p.in("hours", "minutes", "hour", "bit") && tokens[v].in("set", "cool", "rest", "chill", "rise", "prove", "firm", "soften", "dry", "thicken")) {
 		return false
 	}
 	// "the only one to", "the most reliable way to", "the first batch to"
@@ -432,8 +434,22 @@ func (d reasons) purpose(tokens []token, i int) bool {
 // infinitive that tells what is said, thought or allowed, not an end.
 func passiveWithInfinitive(w string) bool {
 	switch w {
-	case "expected", "supposed", "said", "known", "believed", "intended", "meant", "allowed", "considered", "likely", "required", "forced", "thought", "found", "reported", "asked", "told", "made", "seen", "planned", "scheduled", "set", "determined", "inclined", "prepared", "encouraged", "proposed", "shown", "estimated", "assumed", "taken", "compelled", "invited", "obliged", "permitted", "tempted", "led", "lead", "leads", "happened", "used", "went", "came", "go", "come", "amounts", "amount", "according", "relates", "responded", "relating", "compared", "due", "related", "limited", "referred", "refers", "refer", "belongs", "similar", "subject", "committed", "dedicated", "opposed", "suggested", "alleged", "advised", "ordered", "instructed", "entitled", "wait", "waiting", "waited", "mean", "means", "bring", "live", "think", "do", "did", "done", "is", "was", "are", "were", "be", "been", "being", "do-", "does", "left", "gets", "gone", "let", "go-", "given", "ready", "needs", "kept", "keep", "keeps", "hard", "thanks", "promised", "doomed", "denied", "welcome", "motivated", "persuaded", "voted", "agreeing", "agreed", "accustomed", "likened", "prone", "contribute", "translates", "condenses", "rise", "rose", "precluded", "commanded", "elected", "appointed", "authorized", "designated", "employed-", "inspired", "pleaded", "sentenced", "added", "listen", "listened", "close", "closer", "speak", "spoke", "talk", "talked", "look", "looking", "say", "says", "write", "access", "returned", "return", "moved", "lived", "decides", "opted", "failing", "refusing", "deciding", "choosing", "hesitate", "struggling", "aiming", "seeking", "continuing", "proceeding", "working", "work", "worked":
+	case "expected", "supposed", "said", "known", "believed", "intended", "meant", "allowed", "considered", "likely", "required", "forced", "thought", "found", "reported", "asked", "told", "made", "seen", "planned", "scheduled", "set", "determined", "inclined", "prepared", "encouraged", "proposed", "shown", "estimated", "assumed", "taken", "compelled", "invited", "obliged", "permitted", "tempted", "led", "lead", "leads", "happened", "used", "went", "came", "go", "come", "amounts", "amount", "according", "relates", "responded", "relating", "compared", "due", "related", "limited", "referred", "refers", "refer", "belongs", "similar", "subject", "committed", "dedicated", "opposed", "suggested", "alleged", "advised", "ordered", "instructed", "entitled", "wait", "waiting", "waited", "mean", "means", "bring", "live", "think", "do", "did", "done", "is", "was", "are", "were", "be", "been", "being", "does", "left", "gets", "gone", "let", "given", "ready", "needs", "kept", "keep", "keeps", "hard", "thanks", "promised", "doomed", "denied", "welcome", "motivated", "persuaded", "voted", "agreeing", "agreed", "accustomed", "likened", "prone", "contribute", "translates", "condenses", "rise", "rose", "precluded", "commanded", "elected", "appointed", "authorized", "designated", "inspired", "pleaded", "sentenced", "added", "listen", "listened", "close", "closer", "speak", "spoke", "talk", "talked", "look", "looking", "say", "says", "write", "access", "returned", "return", "moved", "lived", "decides", "opted", "failing", "refusing", "deciding", "choosing", "hesitate", "struggling", "aiming", "seeking", "continuing", "proceeding", "working", "work", "worked":
 		return true
+	}
+	return false
+}
+
+// lasted reports whether a length of time stands before token i: "for an hour
+// to relax the gluten".
+func lasted(tokens []token, i int) bool {
+	if tokens[i-1].kind != lexicon.Time {
+		return false
+	}
+	for j := i - 2; j >= 0 && j >= i-4; j-- {
+		if tokens[j].norm == "for" {
+			return true
+		}
 	}
 	return false
 }
@@ -497,7 +513,7 @@ func takesInfinitive(t *token) bool {
 func nounTakesInfinitive(t *token) bool {
 	switch t.norm {
 	case "time", "way", "ways", "chance", "chances", "need", "ability", "abilities", "decision", "attempt", "attempts", "plan", "plans", "right", "reason", "reasons", "desire", "effort", "efforts", "opportunity", "opportunities", "thing", "things",
-		"lot", "something", "anything", "nothing", "everything", "place", "places", "one", "person", "people", "job", "bit", "mistake", "idea", "tendency", "willingness", "power", "permission", "intention", "failure", "refusal", "promise", "goal", "aim", "task", "duty", "point", "part", "half", "moment", "someone", "anyone", "ones", "turn", "offer", "commitment", "potential", "capacity", "authority", "response", "obligation", "motivation", "freedom", "incentive", "pressure", "access", "approach", "approaches", "relation", "regard", "respect", "addition", "similar", "contrast", "year", "years", "hours", "minutes", "hour", "ages", "days", "weeks", "steps", "option", "step", "answer", "process", "campaign", "push", "occasion", "request", "requests", "direction", "theory", "invitation", "movement", "proposal", "proposals", "agreement", "requirement", "requirements", "conspiracy", "readiness", "inability", "hope", "hopes", "dream", "wish", "urge", "tool", "tools", "method", "methods", "work", "use", "member", "members", "kids", "subject", "place-", "response-":
+		"lot", "something", "anything", "nothing", "everything", "place", "places", "one", "person", "people", "job", "bit", "mistake", "idea", "tendency", "willingness", "power", "permission", "intention", "failure", "refusal", "promise", "goal", "aim", "task", "duty", "point", "part", "half", "moment", "someone", "anyone", "ones", "turn", "offer", "commitment", "potential", "capacity", "authority", "response", "obligation", "motivation", "freedom", "incentive", "pressure", "access", "approach", "approaches", "relation", "regard", "respect", "addition", "similar", "contrast", "year", "years", "hours", "minutes", "hour", "ages", "days", "weeks", "steps", "option", "step", "answer", "process", "campaign", "push", "occasion", "request", "requests", "direction", "theory", "invitation", "movement", "proposal", "proposals", "agreement", "requirement", "requirements", "conspiracy", "readiness", "inability", "hope", "hopes", "dream", "wish", "urge", "tool", "tools", "method", "methods", "work", "use", "member", "members", "kids", "subject":
 		return true
 	}
 	return t.human()
@@ -744,7 +760,7 @@ func (d reasons) follows(tokens []token, i int) bool {
 	if start < 2 || !tokens[start-1].in("and", ",", "=", "--", "-") {
 		return false
 	}
-	if t.in("came", "went", "goes", "got-") && i+1 < len(tokens) && tokens[i+1].in("to", "on", "into", "in", "well") {
+	if t.in("came", "went", "goes") && i+1 < len(tokens) && tokens[i+1].in("to", "on", "into", "in", "well") {
 		return false
 	}
 	// the half before

@@ -38,10 +38,10 @@ func TestWorstInputsFinish(t *testing.T) {
 		{"50,000 bullets on lines", strings.Repeat("-\n", 50_000)},
 		{"20,000 lines of a word", strings.Repeat("crisp\n", 20_000)},
 		{"20,000 lines that hang", strings.Repeat("the\n", 20_000)},
-		{"20,000 emoji", strings.Repeat("🍲", 20_000)},
+		{"50,000 emoji", strings.Repeat("🍲", 50_000)},
 		{"20,000 emoji with joiners", strings.Repeat("👩\u200d🍳 ", 20_000)},
 		{"100,000 combining marks", "e" + strings.Repeat("\u0301", 100_000)},
-		{"20,000 bad bytes", strings.Repeat("\xff", 20_000)},
+		{"200,000 bad bytes", strings.Repeat("\xff", 200_000)},
 		{"100,000 NUL bytes", strings.Repeat("\x00", 100_000)},
 		{"20,000 sensory words", strings.Repeat("crisp ", 20_000)},
 		{"20,000 judging words", strings.Repeat("nice ", 20_000)},
@@ -61,8 +61,8 @@ func TestWorstInputsFinish(t *testing.T) {
 		"due to", "as a result", "in case", "that is why", "given", "from", "not", "too", "would", "like", "in three goes", "a bit at a time",
 	} {
 		inputs = append(inputs,
-			worst{word + ", 3,000 times", strings.Repeat(word+" ", 3_000)},
-			worst{word + " it was crisp, 1,500 times", strings.Repeat(word+" it was crisp ", 1_500)},
+			worst{word + ", 7,000 times", strings.Repeat(word+" ", 7_000)},
+			worst{word + " it was crisp, 3,000 times", strings.Repeat(word+" it was crisp ", 3_000)},
 		)
 	}
 	require.NotEmpty(t, inputs)

@@ -240,14 +240,15 @@ func reportMarks(r *analyze.Report, spans []span) marks {
 		}
 		return len(spans) - 1
 	}
-	if len(spans) == 0 {
-		return m
-	}
 	for _, f := range []string{"areas", "vague", "sensory", "how", "why", "steps", "cautions"} {
 		m.has[f] = true
 	}
 	at := map[int]int{}
 	for _, s := range r.Sentences {
+		if len(spans) == 0 {
+			at[s.N] = s.N - 1 // the text was not divided: nothing to lay it over
+			continue
+		}
 		i := place(s.Start)
 		at[s.N] = i
 		// A sentence that the readers divided further speaks of its areas in
@@ -307,6 +308,7 @@ func compare(t *Labelled, gold, tried marks) *Score {
 		out.Misses = append(out.Misses, Miss{t.ID, family, sentence, what, extra, text})
 	}
 	decide := func(family string, sentence int, what string, g, d bool) {
+		out.Neither[family] += 0 // kappa has a value even where nobody says no
 		switch {
 		case g && d:
 			count(family, Counts{Both: 1})

@@ -11,7 +11,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"sort"
 	"strings"
 )
 
@@ -57,7 +56,7 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}}
 	types := map[string]*dishFile{}
 	var order []string
-	for _, layer := range append([]fs.FS{base}, layers...) {
+	for n, layer := range append([]fs.FS{base}, layers...) {
 		files, err := fs.Glob(layer, "dishes/*.yaml")
 		if err != nil {
 			return nil, err
@@ -65,10 +64,10 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 		for _, name := range files {
 			data, err := fs.ReadFile(layer, name)
 			if err != nil {
-				problems = append(problems, Problem{File: name, Text: "cannot be read: " + err.Error()})
+				problems = append(problems, Problem{File: name, Layer: n, Text: "cannot be read: " + err.Error()})
 				continue
 			}
-			d := parseDish(name, data, &problems)
+			d := parseDish(source{file: name, layer: n, problems: &problems}, data)
 			if d == nil {
 				continue
 			}
@@ -82,12 +81,7 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 	}
 	lex.resolve(types, order, &problems)
 	if len(problems) > 0 {
-		sort.SliceStable(problems, func(i, j int) bool {
-			if problems[i].File != problems[j].File {
-				return problems[i].File < problems[j].File
-			}
-			return problems[i].Line < problems[j].Line
-		})
+		problems.sort()
 		return lex, problems
 	}
 	return lex, nil
@@ -121,7 +115,7 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 	var known []string
 	for _, n := range l.names {
 		d := l.dishes[n]
-		if want == d.Name || want == strings.ToLower(d.Title) || singular(want) == singular(d.Name) {
+		if sameName(want, d.Name) || sameName(want, strings.ToLower(d.Title)) || sameName(want, strings.ReplaceAll(d.Name, "-", " ")) {
 			return d, nil
 		}
 		known = append(known, d.Name)
@@ -129,17 +123,16 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 	best, length := Dish{}, 0
 	for _, n := range l.names {
 		for _, covered := range l.dishes[n].Dishes {
-			if singular(covered) == singular(want) {
+			if sameName(want, covered) {
 				return l.dishes[n], nil
 			}
 			known = append(known, covered)
-			c := " " + singular(covered)
-			if strings.HasSuffix(" "+singular(want), c) && len(c) > length {
-				best, length = l.dishes[n], len(c)
+			if endsWith(want, covered) && len(covered) > length {
+				best, length = l.dishes[n], len(covered)
 			}
 		}
-		if c := " " + singular(n); strings.HasSuffix(" "+singular(want), c) && len(c) > length {
-			best, length = l.dishes[n], len(c)
+		if endsWith(want, n) && len(n) > length {
+			best, length = l.dishes[n], len(n)
 		}
 	}
 	if length > 0 {
@@ -160,7 +153,22 @@ func quoted(names []string) string {
 	return strings.Join(q, ", ")
 }
 
-func singular(s string) string {
-	forms := singulars(s)
-	return forms[len(forms)-1]
+// sameName reports whether two names differ at most in number.
+func sameName(a, b string) bool {
+	for _, x := range singulars(a) {
+		for _, y := range singulars(b) {
+			if x == y {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// endsWith reports whether the last words of a name are another name, in
+// either number.
+func endsWith(name, last string) bool {
+	words := strings.Fields(name)
+	n := len(strings.Fields(last))
+	return n < len(words) && sameName(strings.Join(words[len(words)-n:], " "), last)
 }

@@ -34,7 +34,7 @@ func Distance(a, b string, limit int) int {
 		}
 		before, prev, cur = prev, cur, before
 	}
-	return prev[len(y)]
+	return min(prev[len(y)], limit+1)
 }
 
 // Nearest returns the names closest to the one given, at most n of them and

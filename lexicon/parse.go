@@ -2,7 +2,10 @@ package lexicon
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"go.yaml.in/yaml/v3"
 )
@@ -15,14 +18,21 @@ const MaxMeaning = 16
 
 // dishFile is one dish file as written, before anything is inherited.
 type dishFile struct {
-	file    string
-	dish    Dish // its own words only
-	at      map[string]*yaml.Node
-	wordAt  map[wordKey]*yaml.Node
+	dish    Dish             // its own words only
+	at      map[string]place // of each section
+	wordAt  map[wordKey]place
+	outAt   map[wordKey]place // of the words left out
 	without []wordKey
-	given   map[string]bool // which sections the file has
-	src     source
 }
+
+// place is where something stands: in which file, and at which node.
+type place struct {
+	source
+	node *yaml.Node
+}
+
+// mistake reports a problem at the place.
+func (p place) mistake(format string, args ...any) { p.problem(p.node, format, args...) }
 
 type wordKey struct {
 	sense Sense
@@ -37,19 +47,14 @@ func wordKeys() []string { return []string{"means", "of", "forms", "scale"} }
 
 // parseDish reads one dish file strictly. It returns what could be read even
 // when there are problems, so that the checks that follow find theirs too.
-func parseDish(file string, data []byte, problems *Problems) *dishFile {
-	s := source{file: file, problems: problems}
-	d := &dishFile{
-		file: file, src: s,
-		at: map[string]*yaml.Node{}, wordAt: map[wordKey]*yaml.Node{}, given: map[string]bool{},
-	}
+func parseDish(s source, data []byte) *dishFile {
+	d := &dishFile{at: map[string]place{}, wordAt: map[wordKey]place{}, outAt: map[wordKey]place{}}
 	root := s.root(data)
 	if root == nil {
 		return nil
 	}
 	s.each(root, "the file", func(key string, k, v *yaml.Node) {
-		d.at[key] = k
-		d.given[key] = true
+		d.at[key] = place{s, k}
 		switch key {
 		case "type":
 			d.dish.Name = s.text(v, "type")
@@ -58,7 +63,13 @@ func parseDish(file string, data []byte, problems *Problems) *dishFile {
 		case "family":
 			d.dish.Family = s.text(v, "family")
 		case "grouping":
-			d.dish.Grouping = s.text(v, "grouping") == "yes" || v.Value == "true"
+			switch s.text(v, "grouping") {
+			case "yes", "true":
+				d.dish.Grouping = true
+			case "no", "false":
+			default:
+				s.problem(v, "grouping is %q; write yes or no", v.Value)
+			}
 		case "dishes":
 			d.dish.Dishes = s.list(v, "dishes")
 		case "techniques":
@@ -77,13 +88,13 @@ func parseDish(file string, data []byte, problems *Problems) *dishFile {
 				d.dish.Brief = append(d.dish.Brief, Area(name))
 			}
 		case "words":
-			s.senses(v, "words", func(sense Sense, v *yaml.Node) { d.words(sense, v) })
+			s.senses(v, "words", func(sense Sense, v *yaml.Node) { d.words(s, sense, v) })
 		case "without":
 			s.senses(v, "without", func(sense Sense, v *yaml.Node) {
-				for _, w := range s.list(v, "without") {
-					key := wordKey{sense, strings.ToLower(w)}
+				for _, item := range s.items(v, "without") {
+					key := wordKey{sense, strings.ToLower(s.text(item, "each entry of without"))}
 					d.without = append(d.without, key)
-					d.wordAt[key] = v
+					d.outAt[key] = place{s, item}
 				}
 			})
 		default:
@@ -94,17 +105,20 @@ func parseDish(file string, data []byte, problems *Problems) *dishFile {
 		s.problem(root, "the type has no name; add a row such as \"type: breads\"")
 		return nil
 	}
+	for i := range d.dish.Words {
+		d.dish.Words[i].From = d.dish.Name // the row "type" may stand last
+	}
 	if d.dish.Title == "" {
-		d.dish.Title = strings.ToUpper(d.dish.Name[:1]) + strings.ReplaceAll(d.dish.Name[1:], "-", " ")
+		first, n := utf8.DecodeRuneInString(d.dish.Name)
+		d.dish.Title = string(unicode.ToUpper(first)) + strings.ReplaceAll(d.dish.Name[n:], "-", " ")
 	}
 	return d
 }
 
 // words reads the rows of one sense.
-func (d *dishFile) words(sense Sense, n *yaml.Node) {
-	s := d.src
+func (d *dishFile) words(s source, sense Sense, n *yaml.Node) {
 	s.each(n, "the words of "+string(sense), func(word string, k, v *yaml.Node) {
-		w := Word{Word: strings.ToLower(strings.TrimSpace(word)), Sense: sense, From: d.dish.Name}
+		w := Word{Word: strings.ToLower(strings.TrimSpace(word)), Sense: sense, Layer: s.layer}
 		s.each(v, fmt.Sprintf("the row of %q", word), func(key string, k, v *yaml.Node) {
 			switch key {
 			case "means":
@@ -125,7 +139,16 @@ func (d *dishFile) words(sense Sense, n *yaml.Node) {
 		case n > MaxMeaning:
 			s.problem(k, "the meaning of %q has %d words; shorten it to %d or fewer", word, n, MaxMeaning)
 		}
-		d.wordAt[wordKey{sense, w.Word}] = k
+		if !strings.ContainsFunc(w.Word, unicode.IsLetter) {
+			s.problem(k, "%q has no letters; write the word as it is said", word)
+			return
+		}
+		key := wordKey{sense, w.Word}
+		if before, twice := d.wordAt[key]; twice {
+			s.problem(k, "%q stands twice in the words of %s, first in line %d; keep one of them", word, sense, before.node.Line)
+			return
+		}
+		d.wordAt[key] = place{s, k}
 		d.dish.Words = append(d.dish.Words, w)
 	})
 }
@@ -169,9 +192,7 @@ func (s source) scale(n *yaml.Node) (string, int) {
 	name, step := "", 0
 	if i := strings.LastIndexByte(v, ' '); i > 0 {
 		name = strings.TrimSpace(v[:i])
-		if _, err := fmt.Sscanf(v[i+1:], "%d", &step); err != nil {
-			step = 0
-		}
+		step, _ = strconv.Atoi(v[i+1:])
 	}
 	if name == "" || step < 1 || step > 20 {
 		s.problem(n, "the scale %q should be a name and a step from 1 up, such as \"thickness 3\"", v)

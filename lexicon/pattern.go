@@ -69,7 +69,7 @@ func ParsePattern(text string) (Pattern, error) {
 		field, part.Optional = cut(field, strings.CutSuffix, "?")
 		for _, alt := range strings.Split(field, "|") {
 			switch {
-			case alt == "":
+			case strings.Trim(alt, "=+_/") == "" || strings.HasPrefix(alt, "+") || strings.HasPrefix(alt, "_") || strings.HasSuffix(alt, "_") || strings.HasSuffix(alt, "+") || strings.Contains(alt, "__"):
 				return p, fmt.Errorf("an empty word in %q", text)
 			case alt[0] == '@':
 				kind := Kind(alt[1:])

@@ -2,6 +2,7 @@ package lexicon
 
 import (
 	"fmt"
+	"sort"
 	"strings"
 )
 
@@ -11,6 +12,7 @@ type Problem struct {
 	File   string
 	Line   int // from 1; 0 when it concerns the whole file
 	Column int // from 1
+	Layer  int // 0 for the built-in files, then the folders laid over them
 	Text   string
 }
 
@@ -31,4 +33,18 @@ func (ps Problems) Error() string {
 		lines[i] = p.Error()
 	}
 	return strings.Join(lines, "\n")
+}
+
+// sort puts problems in the order of the folders, files and lines.
+func (ps Problems) sort() {
+	sort.SliceStable(ps, func(i, j int) bool {
+		a, b := ps[i], ps[j]
+		if a.Layer != b.Layer {
+			return a.Layer < b.Layer
+		}
+		if a.File != b.File {
+			return a.File < b.File
+		}
+		return a.Line < b.Line
+	})
 }

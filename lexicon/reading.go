@@ -29,7 +29,8 @@ type Reading struct {
 	// {dish}, {moment}.
 	Wordings map[string]map[string]map[string][]string
 
-	vague map[string]bool
+	vague      map[string]bool // these very words
+	vagueStems map[string]bool // every form
 }
 
 // Slang is the step of words that judge only when they are said of something
@@ -56,7 +57,7 @@ func CautionKinds() []string {
 }
 
 // IsVague reports whether the word by itself judges without telling.
-func (r *Reading) IsVague(word string) bool { return r.vague[word] }
+func (r *Reading) IsVague(word string) bool { return r.vague[word] || r.vagueStems[Stem(word)] }
 
 // Words returns every single lower-case word that a pattern asks for by
 // itself, sorted: those in which a misspelling is worth mending.
@@ -84,7 +85,7 @@ func (r *Reading) Words() []string {
 
 // parseReading reads the files under reading/.
 func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
-	r := &Reading{Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
+	r := &Reading{Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
 	open := func(name string) (source, *yaml.Node, error) {
 		file := "reading/" + name + ".yaml"
 		data, err := fs.ReadFile(base, file)
@@ -197,6 +198,9 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 		if len(l.Parts) == 1 && l.Step != Slang {
 			for _, w := range l.Parts[0].Words {
 				r.vague[w] = true
+			}
+			for _, w := range l.Parts[0].Stems {
+				r.vagueStems[w] = true
 			}
 		}
 	}

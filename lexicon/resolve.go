@@ -11,34 +11,53 @@ import (
 // are added or changed one by one.
 func (d *dishFile) overlaid(over *dishFile) *dishFile {
 	out := *d
-	out.file, out.src = over.file, over.src
-	if over.given["title"] {
-		out.dish.Title = over.dish.Title
+	o := over.dish
+	for section := range over.at {
+		switch section {
+		case "title":
+			out.dish.Title = o.Title
+		case "family":
+			out.dish.Family = o.Family
+		case "grouping":
+			out.dish.Grouping = o.Grouping
+		case "dishes":
+			out.dish.Dishes = o.Dishes
+		case "techniques":
+			out.dish.Techniques = o.Techniques
+		case "hazards":
+			out.dish.Hazards = o.Hazards
+		case "allergens":
+			out.dish.Allergens = o.Allergens
+		case "moments":
+			out.dish.Moments = o.Moments
+		case "brief":
+			out.dish.Brief = o.Brief
+		}
 	}
-	if over.given["family"] {
-		out.dish.Family = over.dish.Family
+	out.at = laidOver(d.at, over.at)
+	out.wordAt = laidOver(d.wordAt, over.wordAt)
+	out.outAt = laidOver(d.outAt, over.outAt)
+	// A word left out is the type's own, and goes here, or its family's, and
+	// goes when the family is known.
+	out.without = append([]wordKey(nil), d.without...)
+	for _, k := range over.without {
+		if _, own := d.wordAt[k]; !own {
+			out.without = append(out.without, k)
+		}
 	}
-	if over.given["dishes"] {
-		out.dish.Dishes = over.dish.Dishes
-	}
-	if over.given["techniques"] {
-		out.dish.Techniques = over.dish.Techniques
-	}
-	if over.given["hazards"] {
-		out.dish.Hazards = over.dish.Hazards
-	}
-	if over.given["allergens"] {
-		out.dish.Allergens = over.dish.Allergens
-	}
-	if over.given["moments"] {
-		out.dish.Moments = over.dish.Moments
-	}
-	if over.given["brief"] {
-		out.dish.Brief = over.dish.Brief
-	}
-	out.dish.Words = mergeWords(d.dish.Words, over.dish.Words, nil)
-	out.without = append(append([]wordKey(nil), d.without...), over.without...)
+	out.dish.Words = mergeWords(d.dish.Words, o.Words, over.without)
 	return &out
+}
+
+func laidOver[K comparable](below, above map[K]place) map[K]place {
+	out := make(map[K]place, len(below)+len(above))
+	for k, v := range below {
+		out[k] = v
+	}
+	for k, v := range above {
+		out[k] = v
+	}
+	return out
 }
 
 // mergeWords returns the words below with those above laid over them and those
@@ -79,6 +98,7 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string, problems *
 		done
 	)
 	state := map[string]int{}
+	circled := map[string]bool{} // types in a circle, or below one: nothing else of them can be judged
 	var visit func(name string) Dish
 	visit = func(name string) Dish {
 		if state[name] == done {
@@ -90,21 +110,35 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string, problems *
 		switch family := d.Family; {
 		case name == Root:
 		case family == "":
-			f.src.problem(f.at["type"], "%q has no family; add a row such as \"family: %s\"", name, Root)
+			f.at["type"].mistake("%q has no family; add a row such as \"family: %s\"", name, Root)
 		case types[family] == nil:
 			mend := fmt.Sprintf("use one of: %s", strings.Join(order, ", "))
 			if near := Nearest(family, order, 1); len(near) > 0 {
 				mend = fmt.Sprintf("did you mean %q?", near[0])
 			}
-			f.src.problem(f.at["family"], "there is no family called %q; %s", family, mend)
+			f.at["family"].mistake("there is no family called %q; %s", family, mend)
 		case state[family] == open:
-			f.src.problem(f.at["family"], "%q inherits from itself by way of %q; choose another family", name, family)
+			// Of the files in the circle the last one laid over made it.
+			at := f.at["family"]
+			circled[name] = true
+			for n := family; n != name; n = types[n].dish.Family {
+				circled[n] = true
+				if p := types[n].at["family"]; p.layer > at.layer {
+					at = p
+				}
+			}
+			at.mistake("%q inherits from itself by way of %q; choose another family", name, family)
 		default:
 			d = inherit(visit(family), d, f.without)
-			f.checkWithout(l.dishes[family])
+			circled[name] = circled[name] || circled[family]
+			if !circled[name] {
+				f.checkWithout(l.dishes[family])
+			}
 		}
 		sortWords(d.Words)
-		f.check(d, l.Reading)
+		if !circled[name] {
+			f.check(d, l.Reading)
+		}
 		l.dishes[name] = d
 		state[name] = done
 		return d
@@ -175,7 +209,7 @@ func (d *dishFile) checkWithout(family Dish) {
 			found = found || w.Sense == k.sense && w.Word == k.word
 		}
 		if !found {
-			d.src.problem(d.wordAt[k], "%q is left out of %s but %q does not have it there; take it off the list", k.word, k.sense, d.dish.Family)
+			d.outAt[k].mistake("%q is left out of %s but %q does not have it there; take it off the list", k.word, k.sense, d.dish.Family)
 		}
 	}
 }
@@ -190,12 +224,12 @@ func (d *dishFile) check(resolved Dish, reading *Reading) {
 	for _, w := range d.dish.Words {
 		at := d.wordAt[wordKey{w.Sense, w.Word}]
 		if reading.IsVague(w.Word) {
-			d.src.problem(at, "%q judges and does not describe; a word list has no place for it", w.Word)
+			at.mistake("%q judges and does not describe; a word list has no place for it", w.Word)
 		}
 		for _, form := range w.Forms {
 			form = strings.ToLower(form)
 			if form == w.Word {
-				d.src.problem(at, "%q lists itself as a form; take it out", w.Word)
+				at.mistake("%q lists itself as a form; take it out", w.Word)
 				continue
 			}
 			others := heads[form]
@@ -207,7 +241,7 @@ func (d *dishFile) check(resolved Dish, reading *Reading) {
 				same = same || o.Sense == w.Sense
 			}
 			if !same {
-				d.src.problem(at, "the form %q of %q is itself a word of %s; take it out of one of the two", form, w.Word, others[0].Sense)
+				at.mistake("the form %q of %q is itself a word of %s; take it out of one of the two", form, w.Word, others[0].Sense)
 			}
 		}
 	}
@@ -233,7 +267,7 @@ func (d *dishFile) checkScales(resolved Dish) {
 		}
 		for step := 1; step < w.Step; step++ {
 			if !steps[w.Scale][step] {
-				d.src.problem(d.wordAt[wordKey{w.Sense, w.Word}],
+				d.wordAt[wordKey{w.Sense, w.Word}].mistake(
 					"the scale %q has no word at step %d, below %q at step %d; give it one or move %q down", w.Scale, step, w.Word, w.Step, w.Word)
 				break
 			}

@@ -1,10 +1,14 @@
 package lexicon
 
 import (
+	"bytes"
+	"errors"
 	"fmt"
+	"io"
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"go.yaml.in/yaml/v3"
 )
@@ -13,11 +17,12 @@ import (
 // one reading lists them all.
 type source struct {
 	file     string
+	layer    int // 0 for the built-in files, then the folders laid over them
 	problems *Problems
 }
 
 func (s source) problem(n *yaml.Node, format string, args ...any) {
-	p := Problem{File: s.file, Text: fmt.Sprintf(format, args...)}
+	p := Problem{File: s.file, Layer: s.layer, Text: fmt.Sprintf(format, args...)}
 	if n != nil {
 		p.Line, p.Column = n.Line, n.Column
 	}
@@ -28,16 +33,45 @@ var yamlLine = regexp.MustCompile(`line (\d+): `)
 
 // root parses the file and returns its top mapping, or nil.
 func (s source) root(data []byte) *yaml.Node {
+	if !utf8.Valid(data) {
+		line, column := 1, 1
+		for len(data) > 0 {
+			c, n := utf8.DecodeRune(data)
+			if c == utf8.RuneError && n == 1 {
+				break
+			}
+			column++
+			if c == '\n' {
+				line, column = line+1, 1
+			}
+			data = data[n:]
+		}
+		*s.problems = append(*s.problems, Problem{File: s.file, Layer: s.layer, Line: line, Column: column, Text: "this letter is not UTF-8; save the file again as plain text in UTF-8"})
+		return nil
+	}
 	var doc yaml.Node
-	if err := yaml.Unmarshal(data, &doc); err != nil {
-		p := Problem{File: s.file, Text: strings.TrimPrefix(err.Error(), "yaml: ")}
+	in := yaml.NewDecoder(bytes.NewReader(data))
+	err := in.Decode(&doc)
+	if errors.Is(err, io.EOF) {
+		err = nil
+	}
+	if err != nil {
+		p := Problem{File: s.file, Layer: s.layer, Text: strings.TrimPrefix(err.Error(), "yaml: ")}
 		if m := yamlLine.FindStringSubmatch(p.Text); m != nil {
 			p.Line, _ = strconv.Atoi(m[1])
+			if strings.Contains(p.Text, "did not find expected") {
+				p.Line++ // the library counts these lines from nought
+			}
 			p.Column = 1
 			p.Text = strings.Replace(p.Text, m[0], "", 1)
 		}
 		p.Text += "; check the quotes, commas and spaces of that row and the one before it"
 		*s.problems = append(*s.problems, p)
+		return nil
+	}
+	var second yaml.Node
+	if in.Decode(&second) == nil {
+		s.problem(&second, "a second document begins here; keep one type in a file and take the line of dashes out")
 		return nil
 	}
 	if len(doc.Content) == 0 {

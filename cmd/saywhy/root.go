@@ -76,8 +76,25 @@ Start with:
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
 		return fmt.Errorf("%s; \"%s --help\" lists the flags", flagMessage(err), c.CommandPath())
 	})
+	root.SetHelpCommand(newHelp())
 	root.AddCommand(newRead(s), newWords(s), newDish(s), newScore(s))
 	return root
+}
+
+// newHelp is the library's help command, but for a name it does not know it
+// fails as every other command does.
+func newHelp() *cobra.Command {
+	return &cobra.Command{
+		Use:   "help [command]",
+		Short: "Help about any command",
+		RunE: func(c *cobra.Command, args []string) error {
+			about, rest, err := c.Root().Find(args)
+			if err != nil || len(rest) > 0 {
+				return fmt.Errorf("there is no command called %q; \"saywhy --help\" lists them", strings.Join(args, " "))
+			}
+			return about.Help()
+		},
+	}
 }
 
 // flagMessage rewords the flag library's errors.
