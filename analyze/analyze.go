@@ -21,6 +21,9 @@ type Input struct {
 type Brief struct {
 	Dish      lexicon.Dish
 	Questions int // how many to ask at once; 0 asks all there are
+
+	After *Report // of an earlier draft whose questions are not asked again; may be nil
+	Last  []Plan  // of the writer's evaluation before this one; see Plans
 }
 
 // Analyzer reads texts. It is built once, never changes and is safe for many
@@ -39,6 +42,11 @@ func New(lex *lexicon.Lexicon, tagger Tagger) *Analyzer {
 // Read reads one text for a brief. The same input gives the same report,
 // whatever the text is like; no input makes it fail.
 func (a *Analyzer) Read(in Input, brief Brief) *Report {
+	return a.reading(in, brief).report()
+}
+
+// reading takes a text through all steps.
+func (a *Analyzer) reading(in Input, brief Brief) *reading {
 	if in.Role == "" {
 		in.Role = Learner
 	}
@@ -46,7 +54,7 @@ func (a *Analyzer) Read(in Input, brief Brief) *Report {
 	for _, s := range a.steps() {
 		s.read(r)
 	}
-	return r.report()
+	return r
 }
 
 // step adds one layer to a reading.

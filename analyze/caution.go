@@ -16,9 +16,9 @@ func (d cautioning) read(r *reading) {
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		hits := d.words.dangers.find(s.tokens)
-		var after []hit
+		var next []token
 		if i+1 < len(r.sentences) {
-			after = d.words.dangers.find(r.sentences[i+1].tokens)
+			next = r.sentences[i+1].tokens
 		}
 		for _, kind := range lexicon.CautionKinds() {
 			if !d.danger(s, hits, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
@@ -30,7 +30,7 @@ func (d cautioning) read(r *reading) {
 			if kind == "equipment" && r.cautioned("injury", s.n) {
 				continue // the harm says it already
 			}
-			if has(after, kind, "after") || d.needsTopic(kind) && !topic[kind] {
+			if putRight(next, d.words.dangers.find(next), kind) || d.needsTopic(kind) && !topic[kind] {
 				continue
 			}
 			c := d.words.lex.Reading.Cautions[kind]
@@ -99,9 +99,26 @@ func (d cautioning) needsTopic(kind string) bool {
 	return false
 }
 
-func has(hits []hit, kind, step string) bool {
+// putRight reports whether the sentence that follows a danger tells how it was
+// put right, and does not only plan to do so.
+func putRight(tokens []token, hits []hit, kind string) bool {
 	for _, h := range hits {
-		if h.Label == kind && h.Step == step {
+		if h.Label == kind && h.Step == "after" && !planned(tokens, h.from) {
+			return true
+		}
+	}
+	return false
+}
+
+// planned reports whether what is done at token i is only meant to be done:
+// "next time I would cook it longer" leaves this chicken pink.
+func planned(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-8; j-- {
+		t := &tokens[j]
+		if t.norm == "next" && tokens[j+1].norm == "time" {
+			return true
+		}
+		if j >= i-3 && t.in("would", "'d", "should", "will", "'ll", "need", "must") {
 			return true
 		}
 	}
@@ -133,6 +150,9 @@ func averted(tokens []token, hits []hit, sign hit) bool {
 		}
 		if !tokens[u.from].negator() && denied(tokens, u.from) {
 			continue // "no more clean plates"
+		}
+		if planned(tokens, u.from) && sign.from < u.from {
+			continue // "it was pink so next time I will cook it longer"
 		}
 		return true
 	}

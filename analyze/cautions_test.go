@@ -164,3 +164,29 @@ func TestProbeReadings(t *testing.T) {
 		})
 	}
 }
+
+// TestAPlanPutsNoDangerRight: what will be done next time leaves today's food
+// as it was (labels.md, cautions: a danger counts unless it was avoided).
+func TestAPlanPutsNoDangerRight(t *testing.T) {
+	a, lex := shared(t)
+	dish, err := lex.Find("roast chicken")
+	require.NoError(t, err)
+	for _, c := range []struct {
+		text string
+		want []string
+	}{
+		{"It was pink inside. Next time I would cook it longer.", []string{"undercooked"}},
+		{"It was pink inside so next time I will cook it longer.", []string{"undercooked"}},
+		{"It was pink inside. I should have cooked it for longer.", []string{"undercooked"}},
+		{"It was pink inside. I cooked it for ten minutes longer.", nil},
+		{"It was pink inside so we put it back in the oven for longer.", nil},
+		{"I had raw chicken on the board and then I cut the tomatoes on it.", []string{"cross-contact"}},
+		{"I used the same knife for the raw chicken and the salad. Next time I will wash it first.", []string{"cross-contact"}},
+	} {
+		var got []string
+		for _, found := range a.Read(Input{Text: c.text}, Brief{Dish: dish}).Cautions {
+			got = append(got, found.Kind)
+		}
+		assert.Equal(t, c.want, got, c.text)
+	}
+}

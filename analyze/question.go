@@ -1,10 +1,6 @@
 package analyze
 
 import (
-	"hash/fnv"
-	"strings"
-	"unicode"
-
 	"saywhy/lexicon"
 )
 
@@ -17,59 +13,104 @@ type asking struct{ words *vocabulary }
 type wish struct {
 	area     lexicon.Area
 	step     Step
-	list     string // the list of wordings: "said", "vague", "detail" or "reason"
-	whole    bool   // a judging word about the whole dish
+	group    string // of the wordings: an area, "whole", or a kind of danger
+	list     string // said, vague, work, detail, reason, danger or planned
 	sentence int
-	quote    string
+	quote    string   // the writer's words in it; "" for none
+	noun     string   // the food that was judged, where the text names it
+	shorter  []string // other quotes, for where the first makes a question too hard to read
+	planned  bool     // the quote stands in the evaluation before this one
 }
 
-// maxQuote is how many words of the writer's a question quotes at most.
-const maxQuote = 8
+// danger returns the kind of danger that is asked about, or "".
+func (q wish) danger() string {
+	if q.list == "danger" {
+		return q.group
+	}
+	return ""
+}
 
 func (d asking) read(r *reading) {
-	w := &wording{words: d.words, r: r, used: map[string]bool{}, quoted: map[string]bool{}, own: d.own(r)}
-	limit := r.brief.Questions
+	w := newWording(d.words, r)
+	r.praise = d.praise(r, w.afresh())
 	for _, q := range d.order(r) {
-		if limit > 0 && len(r.questions) == limit {
+		if limit := r.brief.Questions; limit > 0 && len(r.questions) == limit {
 			break
 		}
-		if w.quoted[q.quote] {
+		if q.quote != "" && w.quoted[q.quote] {
 			continue
 		}
-		if text, ok := w.ask(q); ok {
-			if q.quote != "" {
-				w.quoted[q.quote] = true
-			}
-			quotes := []string{}
-			if q.quote != "" {
-				quotes = append(quotes, q.quote)
-			}
-			r.questions = append(r.questions, Question{
-				N: len(r.questions) + 1, Area: q.area, Step: q.step, Sentence: q.sentence, Quotes: quotes, Text: text,
-			})
+		text, form, ok := w.ask(&q)
+		if !ok {
+			continue
 		}
+		w.quoted[q.quote] = true
+		quotes := []string{}
+		if q.quote != "" && !q.planned {
+			quotes = append(quotes, q.quote)
+		}
+		r.questions = append(r.questions, Question{
+			N: len(r.questions) + 1, Area: q.area, Step: q.step, Sentence: q.sentence, Quotes: quotes, Text: text,
+			Look: w.look(&q), Danger: q.danger(), form: form, list: q.list,
+		})
 	}
-	r.praise = d.praise(r, w)
 }
 
-// order puts what could be asked in the order in which it helps: first bare
-// judging words and areas named without anything concrete, then reasons and
-// missing areas in turn. A writer who has spoken of little is asked for more
-// areas first, one who has spoken of much is asked why. Each area is asked
-// about once before any is asked about twice.
+// order puts what could be asked in the order in which it helps. First a
+// danger, then a plan of last time, then what stands bare or only named; then
+// missing areas and reasons in turn. A writer who has spoken of little is asked
+// for more areas first, one who has spoken of much is asked why. Each area is
+// asked about once before any is asked about twice, and what an earlier draft
+// was asked comes last.
 func (d asking) order(r *reading) []wish {
-	close, missing, why := d.thin(r), d.missing(r), d.unexplained(r)
-	said := 0
-	for _, row := range r.rows {
-		if row.Said {
-			said++
+	var queue []wish
+	sure := d.wishes(r)
+	seen := map[lexicon.Area]bool{}
+	if dangers := d.dangers(r); len(dangers) > 0 {
+		queue = append(queue, dangers[0])
+		seen[dangers[0].area] = true
+		sure = append(dangers[1:], sure...)
+	}
+	queue = append(queue, d.plans(r)...)
+	risky := d.risky(r)
+	var once, again []wish
+	for _, q := range sure {
+		if q.list != "danger" && risky[q.sentence] {
+			continue // that sentence is for the adult
 		}
+		if seen[q.area] {
+			again = append(again, q)
+			continue
+		}
+		seen[q.area] = true
+		once = append(once, q)
 	}
-	first, second := why, missing
-	if said < 4 {
-		first, second = missing, why
+	return d.after(r, append(queue, append(once, again...)...))
+}
+
+// wishes lists what the steps lack, in turn. Left out is what the text may
+// answer already in words that no list has, and, while there is anything else
+// to ask, the area that is left in peace.
+func (d asking) wishes(r *reading) []wish {
+	peace, held := d.peace(r), []wish(nil)
+	doubt := newDoubt(d.words, r)
+	keep := func(list []wish) []wish {
+		var kept []wish
+		for _, q := range list {
+			switch {
+			case doubt.of(q):
+			case q.area == peace:
+				held = append(held, q)
+			default:
+				kept = append(kept, q)
+			}
+		}
+		return kept
 	}
-	queue := close
+	queue, first, second := keep(d.thin(r)), keep(d.unexplained(r)), keep(d.missing(r))
+	if r.saidAreas() < 4 {
+		first, second = second, first
+	}
 	for len(first) > 0 || len(second) > 0 {
 		if len(first) > 0 {
 			queue, first = append(queue, first[0]), first[1:]
@@ -78,63 +119,146 @@ func (d asking) order(r *reading) []wish {
 			queue, second = append(queue, second[0]), second[1:]
 		}
 	}
-	var once, again []wish
-	seen := map[lexicon.Area]bool{}
-	for _, w := range queue {
-		if seen[w.area] {
-			again = append(again, w)
+	if len(queue) == 0 {
+		return held
+	}
+	return queue
+}
+
+// saidAreas counts the areas that the text speaks of.
+func (r *reading) saidAreas() int {
+	n := 0
+	for _, row := range r.rows {
+		if row.Said {
+			n++
+		}
+	}
+	return n
+}
+
+// peace returns the most developed area: of those with detail the one with a
+// reason, then the one most sentences speak of; or "".
+func (d asking) peace(r *reading) lexicon.Area {
+	var best AreaRow
+	for _, row := range r.rows {
+		switch {
+		case !row.Detail:
+		case best.Area == "", row.Reason && !best.Reason:
+			best = row
+		case row.Reason == best.Reason && len(row.Sentences) > len(best.Sentences):
+			best = row
+		}
+	}
+	return best.Area
+}
+
+// after takes out what an earlier draft was asked in the same words and puts
+// what it was asked in others behind the rest.
+func (d asking) after(r *reading, queue []wish) []wish {
+	if r.brief.After == nil {
+		return queue
+	}
+	type what struct {
+		area lexicon.Area
+		step Step
+	}
+	before := map[what]bool{}
+	for _, q := range r.brief.After.Questions {
+		before[what{q.Area, q.Step}] = true
+	}
+	var fresh, old []wish
+	for _, q := range queue {
+		if before[what{q.area, q.step}] && q.list != "danger" {
+			old = append(old, q)
 			continue
 		}
-		seen[w.area] = true
-		once = append(once, w)
+		fresh = append(fresh, q)
 	}
-	return append(once, again...)
+	return append(fresh, old...)
 }
 
 // thin lists bare judging words and areas that are only named.
 func (d asking) thin(r *reading) []wish {
 	var out []wish
+	asked := map[lexicon.Area]bool{}
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		for n := range s.vague {
-			v := &s.vague[n]
-			if !v.bare {
-				continue
+			if q, ok := d.judged(r, s, &s.vague[n]); ok {
+				out = append(out, q)
+				asked[q.area] = true
 			}
-			w := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end]}
-			switch sense, ok := judgedSense(s.tokens, v); {
-			case ok:
-				w.area = sense.Area()
-			case onlyWorkArea(s) != "":
-				w.area = onlyWorkArea(s)
-			default:
-				w.whole = true
-				w.area = d.untold(r)
-			}
-			if w.area == "" || d.row(r, w.area).Detail || !d.row(r, w.area).Expected {
-				continue
-			}
-			out = append(out, w)
 		}
 	}
 	for _, row := range r.rows {
-		if !row.Said || row.Detail || !row.Expected {
+		if !row.Said || row.Detail || !row.Expected || asked[row.Area] {
 			continue
 		}
 		s := &r.sentences[row.Sentences[0]-1]
 		if q := d.piece(r, s, row.Area, false); q != "" {
-			out = append(out, wish{area: row.Area, step: Detail, list: "detail", sentence: s.n, quote: q})
+			out = append(out, wish{area: row.Area, step: Detail, group: string(row.Area), list: "detail", sentence: s.n, quote: q})
 		}
 	}
 	return out
+}
+
+// judged returns what could be asked about one judging word.
+func (d asking) judged(r *reading, s *sentence, v *vagueWord) (wish, bool) {
+	if !v.bare {
+		return wish{}, false
+	}
+	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end], noun: judgedNoun(s.tokens, v)}
+	work := onlyWorkArea(s)
+	if sense, ok := askedSense(s.tokens, v); ok {
+		q.area, q.group = sense.Area(), string(sense)
+	} else if s.has(lexicon.Improvement) {
+		q.area, q.group = lexicon.Improvement, string(lexicon.Improvement)
+	} else if work != "" {
+		q.area, q.group = work, string(work)
+	} else if judgesWork(s.tokens, v) {
+		q.area, q.group, q.list = d.untold(r, workAreas()), "whole", "work"
+	} else {
+		q.area, q.group = d.untold(r, resultAreas()), "whole"
+	}
+	row := r.row(q.area)
+	return q, q.area != "" && row.Expected && !row.Detail
+}
+
+// judgesWork reports whether a judgement is of how something was done ("It
+// went well", "Good effort"), not of the food.
+func judgesWork(tokens []token, v *vagueWord) bool {
+	if n := phraseHead(tokens, v.to-1); n >= 0 && tokens[n].in("effort", "job", "work", "go", "try", "attempt", "day", "lesson", "session", "time", "teamwork", "skills", "progress", "experience", "start", "afternoon", "morning") {
+		return true
+	}
+	_, doing := judgedDoing(tokens, v)
+	return doing
+}
+
+// askedSense returns the sense a judgement speaks of, also where a note leaves
+// the tagger in doubt ("Lovely smell all over the house").
+func askedSense(tokens []token, v *vagueWord) (lexicon.Sense, bool) {
+	if sense, ok := judgedSense(tokens, v); ok {
+		return sense, true
+	}
+	if v.to < len(tokens) {
+		return senseOfNoun(tokens[v.to].norm)
+	}
+	return "", false
+}
+
+func resultAreas() []lexicon.Area {
+	return []lexicon.Area{lexicon.Taste, lexicon.Texture, lexicon.Appearance, lexicon.Aroma}
+}
+
+func workAreas() []lexicon.Area {
+	return []lexicon.Area{lexicon.Organisation, lexicon.Technique, lexicon.Independence, lexicon.Hygiene, lexicon.Safety}
 }
 
 // onlyWorkArea returns the work area of a sentence that speaks of just one.
 func onlyWorkArea(s *sentence) lexicon.Area {
 	var found lexicon.Area
 	for _, a := range s.areas {
-		switch a {
-		case lexicon.Hygiene, lexicon.Safety, lexicon.Organisation, lexicon.Independence, lexicon.Technique:
+		if contains(workAreas(), a) {
 			if found != "" {
 				return ""
 			}
@@ -144,10 +268,10 @@ func onlyWorkArea(s *sentence) lexicon.Area {
 	return found
 }
 
-// untold returns the first result area that nothing concrete is said of.
-func (d asking) untold(r *reading) lexicon.Area {
-	for _, a := range []lexicon.Area{lexicon.Taste, lexicon.Texture, lexicon.Appearance, lexicon.Aroma} {
-		if row := d.row(r, a); row.Expected && !row.Detail {
+// untold returns the first of the areas that nothing concrete is said of.
+func (d asking) untold(r *reading, areas []lexicon.Area) lexicon.Area {
+	for _, a := range areas {
+		if row := r.row(a); row.Expected && !row.Detail {
 			return a
 		}
 	}
@@ -159,11 +283,11 @@ func (d asking) untold(r *reading) lexicon.Area {
 func (d asking) missing(r *reading) []wish {
 	var out []wish
 	for _, a := range []lexicon.Area{
-		lexicon.Taste, lexicon.Texture, lexicon.Appearance, lexicon.Improvement, lexicon.Safety, lexicon.Hygiene,
-		lexicon.Technique, lexicon.Organisation, lexicon.Independence, lexicon.Aroma,
+		lexicon.Taste, lexicon.Texture, lexicon.Appearance, lexicon.Improvement, lexicon.Aroma, lexicon.Safety,
+		lexicon.Hygiene, lexicon.Technique, lexicon.Organisation, lexicon.Independence,
 	} {
-		if row := d.row(r, a); row.Expected && !row.Said {
-			out = append(out, wish{area: a, step: Said, list: "said"})
+		if row := r.row(a); row.Expected && !row.Said {
+			out = append(out, wish{area: a, step: Said, group: string(a), list: "said"})
 		}
 	}
 	return out
@@ -177,14 +301,13 @@ func (d asking) unexplained(r *reading) []wish {
 		lexicon.Texture, lexicon.Technique, lexicon.Hygiene, lexicon.Taste, lexicon.Appearance, lexicon.Safety,
 		lexicon.Improvement, lexicon.Organisation, lexicon.Independence, lexicon.Aroma,
 	} {
-		row := d.row(r, a)
+		row := r.row(a)
 		if !row.Expected || !row.Detail || row.Reason {
 			continue
 		}
 		for _, n := range row.Sentences {
-			s := &r.sentences[n-1]
-			if q := d.piece(r, s, a, true); q != "" {
-				out = append(out, wish{area: a, step: Reason, list: "reason", sentence: n, quote: q})
+			if q := d.piece(r, &r.sentences[n-1], a, true); q != "" {
+				out = append(out, wish{area: a, step: Reason, group: string(a), list: "reason", sentence: n, quote: q})
 				break
 			}
 		}
@@ -192,198 +315,12 @@ func (d asking) unexplained(r *reading) []wish {
 	return out
 }
 
-func (d asking) row(r *reading, a lexicon.Area) AreaRow {
+// row returns the row of an area.
+func (r *reading) row(a lexicon.Area) AreaRow {
 	for _, row := range r.rows {
 		if row.Area == a {
 			return row
 		}
 	}
 	return AreaRow{}
-}
-
-// piece returns a short piece of the sentence around what shows the area, the
-// very words of the text.
-func (d asking) piece(r *reading, s *sentence, a lexicon.Area, told bool) string {
-	for _, g := range s.signs {
-		if g.area != a || told && !g.told || g.from >= len(s.tokens) {
-			continue
-		}
-		start := clauseStart(s.tokens, g.from)
-		end := max(clauseEnd(s.tokens, g.to-1), g.to)
-		for start < g.from && (s.tokens[start].in("and", "but", "so", "then", "or", "also", "because") || !s.tokens[start].word) {
-			start++
-		}
-		if words := countWords(s.tokens[start:end]); words > maxQuote {
-			start = max(start, g.from-3)
-			for end > g.to && countWords(s.tokens[start:end]) > maxQuote {
-				end--
-			}
-		}
-		for end > g.to && (!s.tokens[end-1].word || s.tokens[end-1].in("and", "but", "so", "the", "a", "to", "of", "in", "on", "with", "because", "my", "it's", "was", "i", "for")) {
-			end--
-		}
-		if countWords(s.tokens[start:end]) > maxQuote+4 || end <= start {
-			continue
-		}
-		q := r.Text[s.tokens[start].start:s.tokens[end-1].end]
-		if i := strings.IndexAny(q, "\r\n"); i >= 0 {
-			q = strings.TrimSpace(q[:i])
-		}
-		if q != "" {
-			return q
-		}
-	}
-	return ""
-}
-
-func countWords(tokens []token) int {
-	n := 0
-	for i := range tokens {
-		if tokens[i].word {
-			n++
-		}
-	}
-	return n
-}
-
-// own returns the lower-case words of the text.
-func (d asking) own(r *reading) map[string]bool {
-	own := map[string]bool{}
-	for i := range r.sentences {
-		for _, t := range r.sentences[i].tokens {
-			own[t.norm] = true
-			own[strings.ToLower(t.text)] = true
-		}
-	}
-	return own
-}
-
-// wording turns wishes into questions.
-type wording struct {
-	words *vocabulary
-	r     *reading
-	used  map[string]bool
-	own   map[string]bool // words of the text
-
-	// quoted holds the pieces already put before the writer, so that one
-	// report never asks twice about the same words.
-	quoted map[string]bool
-}
-
-// ask returns the question for a wish: the first wording, counted from a place
-// that the text decides, that was not used yet and says nothing for the writer.
-func (w *wording) ask(q wish) (string, bool) {
-	area := string(q.area)
-	if q.whole {
-		area = "whole"
-	}
-	list := w.words.lex.Reading.Wordings[string(w.r.Role)][area][q.list]
-	return w.fill(list, area+" "+q.list, q.quote)
-}
-
-func (w *wording) fill(list []string, key, quote string) (string, bool) {
-	if len(list) == 0 {
-		return "", false
-	}
-	first := int(w.hash(key) % uint32(len(list)))
-	for n := range list {
-		form := list[(first+n)%len(list)]
-		if w.used[form] || w.leaks(form) {
-			continue
-		}
-		dish := w.dish()
-		if strings.Contains(form, "{moment}") {
-			moment := w.r.brief.Dish.Moments[lexicon.Sense(strings.Fields(key)[0])]
-			if moment == "" || w.leaks(moment) {
-				continue
-			}
-			form = strings.ReplaceAll(form, "{moment}", moment)
-			w.used[list[(first+n)%len(list)]] = true
-		}
-		w.used[form] = true
-		marked := "“" + quote + "”"
-		return strings.NewReplacer("{word}", marked, "{words}", marked, "{dish}", dish).Replace(form), true
-	}
-	return "", false
-}
-
-// dish returns what was cooked in lower case, or "dish" where the title would
-// put a describing word before the writer that the text lacks.
-func (w *wording) dish() string {
-	title := strings.Join(strings.Fields(strings.ToLower(w.r.Title)), " ")
-	if title == "" || len(strings.Fields(title)) > 5 || w.leaks(title) || strings.ContainsFunc(title, notInName) {
-		return "dish"
-	}
-	return title
-}
-
-// notInName reports whether a mark has no place inside a question: the writer
-// would read it as part of what is asked.
-func notInName(r rune) bool {
-	return !unicode.IsLetter(r) && !unicode.IsMark(r) && !unicode.IsDigit(r) && !strings.ContainsRune(" -'’&,", r)
-}
-
-// leaks reports whether the words hold a sensory word or a judging one that
-// the text lacks: then they would write for the writer.
-func (w *wording) leaks(form string) bool {
-	form = strings.NewReplacer("{word}", " ", "{words}", " ", "{dish}", " ", "{moment}", " ").Replace(form)
-	tokens := tokenizer{}.tokens(form, span{0, len(form)})
-	d := sensing{words: w.words}
-	for i := range tokens {
-		if c, ok := d.at(tokens, i); ok {
-			for _, t := range tokens[c.from:c.to] {
-				if !w.own[t.norm] {
-					return true
-				}
-			}
-		}
-		if w.words.lex.Reading.IsVague(tokens[i].norm) && !w.own[tokens[i].norm] {
-			return true
-		}
-	}
-	return false
-}
-
-func (w *wording) hash(key string) uint32 {
-	h := fnv.New32a()
-	_, _ = h.Write([]byte(w.r.Text))
-	_, _ = h.Write([]byte(key))
-	return h.Sum32()
-}
-
-// maxPraise is how many lines name what the writer did.
-const maxPraise = 2
-
-// praise returns lines that are true by the table: a reason before a detail,
-// each for another area.
-func (d asking) praise(r *reading, w *wording) []string {
-	out := []string{}
-	praised := map[string]bool{}
-	for _, step := range []Step{Reason, Detail} {
-		for _, row := range r.rows {
-			if len(out) == maxPraise {
-				return out
-			}
-			if step == Reason && !row.Reason || step == Detail && (!row.Detail || row.Reason) {
-				continue
-			}
-			for _, n := range row.Sentences {
-				s := &r.sentences[n-1]
-				if step == Reason && len(s.why) == 0 {
-					continue
-				}
-				q := d.piece(r, s, row.Area, true)
-				if q == "" || praised[q] {
-					continue
-				}
-				praised[q] = true
-				list := d.words.lex.Reading.Wordings["praise"][string(step)][string(row.Area)]
-				if line, ok := w.fill(list, "praise "+string(step)+string(row.Area), q); ok {
-					out = append(out, line)
-				}
-				break
-			}
-		}
-	}
-	return out
 }

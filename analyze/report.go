@@ -100,7 +100,10 @@ type AreaRow struct {
 }
 
 // Question is one thing to think about next. Sentence is 0 when it asks for
-// something missing altogether; Quotes are the writer's own words in it.
+// something missing altogether; Quotes are the writer's own words in it. Look
+// offers the word list as a place to look, "" when it has nothing to offer.
+// Danger is the kind of caution it asks about, which is no step to be reached,
+// and "" for every other question.
 type Question struct {
 	N        int          `json:"n"`
 	Area     lexicon.Area `json:"area"`
@@ -108,6 +111,11 @@ type Question struct {
 	Sentence int          `json:"sentence"`
 	Quotes   []string     `json:"quotes"`
 	Text     string       `json:"text"`
+	Look     string       `json:"look"`
+	Danger   string       `json:"danger"`
+
+	form string // the wording it was made from
+	list string // the list that stands in, as in the wording file
 }
 
 // Caution is something a responsible adult ought to look at.

@@ -28,16 +28,23 @@ func (d table) read(r *reading) {
 	}
 }
 
-// expects reports whether the brief asks for the area. An adult is asked for
-// what can be seen and tasted from beside the cook, and not for the technique.
+// expects reports whether the brief asks for the area: for an adult, what
+// their own brief and the dish's have in common.
 func expects(r *reading, a lexicon.Area) bool {
-	if r.Role == Adult {
-		switch a {
-		case lexicon.Technique, lexicon.Aroma, lexicon.Improvement:
-			return false
-		}
+	if r.Role == Adult && !contains(adultBrief(), a) {
+		return false
 	}
 	return r.brief.Dish.Expects(a)
+}
+
+// adultBrief is what the adult at home is asked for: what can be seen and
+// tasted from beside the cook. A suggestion comes with the look of the food, so
+// improvement is no area of its own here.
+func adultBrief() []lexicon.Area {
+	return []lexicon.Area{
+		lexicon.Safety, lexicon.Hygiene, lexicon.Organisation, lexicon.Independence,
+		lexicon.Appearance, lexicon.Taste, lexicon.Texture,
+	}
 }
 
 // detail reports whether the sentence says something concrete of the area.

@@ -307,7 +307,7 @@ func TestALayerChangesOneWordOfABuiltInType(t *testing.T) {
 	require.True(t, ok)
 	assert.Equal(t, lexicon.Word{
 		Word: "crumbly", Sense: lexicon.Touch, Means: "drops bits when you slice it",
-		Of: []string{"loaf"}, Forms: []string{"crumbliness"}, From: "breads", Layer: 1,
+		Of: []string{"loaf"}, Forms: []string{"crumbliness"}, From: "breads",
 	}, got)
 	was, now := dish(t, load(t), "breads"), dish(t, lex, "breads")
 	assert.Len(t, now.Words, len(was.Words), "changed, not added")
@@ -322,7 +322,7 @@ func TestALayerAddsAWordToABuiltInType(t *testing.T) {
 		`    figgy: {means: "like dried figs", scale: "figginess 1"}`)}))
 	got, ok := headword(dish(t, lex, "breads"), lexicon.Tongue, "figgy")
 	require.True(t, ok)
-	assert.Equal(t, lexicon.Word{Word: "figgy", Sense: lexicon.Tongue, Means: "like dried figs", Scale: "figginess", Step: 1, From: "breads", Layer: 1}, got)
+	assert.Equal(t, lexicon.Word{Word: "figgy", Sense: lexicon.Tongue, Means: "like dried figs", Scale: "figginess", Step: 1, From: "breads"}, got)
 	assert.Len(t, dish(t, lex, "breads").Words, len(dish(t, load(t), "breads").Words)+1)
 	assert.True(t, slices.ContainsFunc(lex.Words(), func(w lexicon.Word) bool { return w.Word == "figgy" }), "a text is read with it")
 	workingApart(t, lex, "breads")

@@ -25,6 +25,8 @@ type Lexicon struct {
 	dishes map[string]Dish
 	names  []string // of the types that are no groupings, in order
 	all    []Word   // every word of every type, once per sense
+
+	laid map[row]bool // the rows that come from a folder laid over the built-in ones
 }
 
 // Builtin returns the lexicon that comes with the program. An error means that
@@ -53,7 +55,7 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 	if err != nil {
 		return nil, err
 	}
-	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}}
+	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}, laid: map[row]bool{}}
 	types := map[string]*dishFile{}
 	var order []string
 	for n, layer := range append([]fs.FS{base}, layers...) {
@@ -80,6 +82,15 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 		}
 	}
 	lex.resolve(types, order, &problems)
+	// A word that a tutor adds may stand in a built-in wording. Such a wording is
+	// left out and is no mistake of the tutor's.
+	wordings := &problems
+	if len(layers) > 0 {
+		wordings = &Problems{}
+	}
+	if err := lex.readWordings(base, wordings); err != nil {
+		return nil, err
+	}
 	if len(problems) > 0 {
 		problems.sort()
 		return lex, problems

@@ -118,7 +118,7 @@ func parseDish(s source, data []byte) *dishFile {
 // words reads the rows of one sense.
 func (d *dishFile) words(s source, sense Sense, n *yaml.Node) {
 	s.each(n, "the words of "+string(sense), func(word string, k, v *yaml.Node) {
-		w := Word{Word: strings.ToLower(strings.TrimSpace(word)), Sense: sense, Layer: s.layer}
+		w := Word{Word: strings.ToLower(strings.TrimSpace(word)), Sense: sense}
 		s.each(v, fmt.Sprintf("the row of %q", word), func(key string, k, v *yaml.Node) {
 			switch key {
 			case "means":

@@ -24,9 +24,9 @@ type Reading struct {
 	Spelling  map[string]string   // common misspellings of the words that rules look for
 	RealWords map[string]bool     // words that no slip is mended in
 
-	// Wordings of questions by role, area and list (said, vague, detail,
-	// reason), and under "praise" by step and area. Slots: {word}, {words},
-	// {dish}, {moment}.
+	// Wordings by section, group and list: questions by role, area and list
+	// (said, vague, detail, reason), praise by step and area, questions about a
+	// danger by role and kind. See wordingTree for all of them and their slots.
 	Wordings map[string]map[string]map[string][]string
 
 	vague      map[string]bool // these very words
@@ -176,22 +176,6 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 		if root != nil {
 			s.each(root, f.name, func(key string, k, v *yaml.Node) { f.read(s, key, v) })
 		}
-	}
-	r.Wordings = map[string]map[string]map[string][]string{}
-	s, root, err := open("questions")
-	if err != nil {
-		return nil, err
-	}
-	if root != nil {
-		s.each(root, "questions", func(role string, k, v *yaml.Node) {
-			r.Wordings[role] = map[string]map[string][]string{}
-			s.each(v, role, func(area string, k, v *yaml.Node) {
-				r.Wordings[role][area] = map[string][]string{}
-				s.each(v, area, func(list string, k, v *yaml.Node) {
-					r.Wordings[role][area][list] = s.list(v, list)
-				})
-			})
-		})
 	}
 	r.Nouns = newNouns(kindWords)
 	for _, l := range r.Vague {

@@ -38,13 +38,9 @@ func (d *dishFile) overlaid(over *dishFile) *dishFile {
 	out.wordAt = laidOver(d.wordAt, over.wordAt)
 	out.outAt = laidOver(d.outAt, over.outAt)
 	// A word left out is the type's own, and goes here, or its family's, and
-	// goes when the family is known.
+	// goes when the family is known; it may be both.
 	out.without = append([]wordKey(nil), d.without...)
-	for _, k := range over.without {
-		if _, own := d.wordAt[k]; !own {
-			out.without = append(out.without, k)
-		}
-	}
+	out.without = append(out.without, over.without...)
 	out.dish.Words = mergeWords(d.dish.Words, o.Words, over.without)
 	return &out
 }
@@ -145,6 +141,11 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string, problems *
 	}
 	for _, name := range order {
 		d := visit(name)
+		for k, at := range types[name].wordAt {
+			if at.layer > 0 {
+				l.laid[row{name, k}] = true
+			}
+		}
 		if !d.Grouping && name != Root {
 			l.names = append(l.names, name)
 		}
@@ -207,6 +208,9 @@ func (d *dishFile) checkWithout(family Dish) {
 		found := false
 		for _, w := range family.Words {
 			found = found || w.Sense == k.sense && w.Word == k.word
+		}
+		if own, ok := d.wordAt[k]; ok && own.layer < d.outAt[k].layer {
+			continue // the type's own word, left out by a file laid over it
 		}
 		if !found {
 			d.outAt[k].mistake("%q is left out of %s but %q does not have it there; take it off the list", k.word, k.sense, d.dish.Family)

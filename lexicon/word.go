@@ -13,7 +13,6 @@ type Word struct {
 	Scale string   // the scale the trade grades it on, or ""
 	Step  int      // its place on that scale from 1, low to high; 0 without one
 	From  string   // the type whose file the row stands in
-	Layer int      // 0 for the built-in files, then the folders laid over them
 }
 
 // Graded returns the regular comparative and superlative of an adjective of

@@ -13,25 +13,29 @@ import (
 func newDish(s streams) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "dish",
-		Short: "See the dish types and what they hold",
-		Long:  `A dish type holds the words, hazards and moments of dishes that are cooked alike.`,
-		Args:  cobra.NoArgs,
-		RunE:  func(c *cobra.Command, _ []string) error { return c.Help() },
+		Short: "See and set the dish types and their words",
+		Long: `A dish type holds the words, hazards and moments of dishes that are cooked alike.
+A tutor's own folder, named with --course, is laid over the built-in ones: its
+dishes/*.yaml add, change and leave out words and types, and its course.yaml holds
+the sessions and the tutor's own wordings of questions.`,
+		Args: cobra.NoArgs,
+		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
-	c.AddCommand(newDishList(s))
+	c.AddCommand(newDishList(s), newDishShow(s), newDishNew(s), newDishCheck(s), newDishExport(s), newDishImport(s), newDishSuggest(s))
 	return c
 }
 
 func newDishList(s streams) *cobra.Command {
-	format := "text"
+	format, course := "text", ""
 	c := &cobra.Command{
 		Use:     "list",
 		Short:   "List the dish types and the dishes they cover",
 		Long:    `Lists every dish type with the dishes it covers. Either name works wherever a dish is asked for.`,
 		Example: `  saywhy dish list`,
 		Args:    cobra.NoArgs,
-		RunE:    func(*cobra.Command, []string) error { return dishList(s.out, s.page, format) },
+		RunE:    func(*cobra.Command, []string) error { return dishList(s.out, s.page, course, format) },
 	}
+	courseFlag(c.Flags(), &course)
 	c.Flags().StringVar(&format, "format", format, "text for people, json for programs")
 	return c
 }
@@ -51,25 +55,18 @@ type dishRow struct {
 	BySense    map[lexicon.Sense]int    `json:"by_sense"`
 }
 
-func dishList(out io.Writer, on page, format string) error {
+func dishList(out io.Writer, on page, course, format string) error {
 	if format != "text" && format != "json" {
 		return fmt.Errorf("there is no format %q; use --format text or --format json", format)
 	}
-	lex, err := lexicon.Load()
+	lex, _, err := loadLexicon(course)
 	if err != nil {
 		return err
 	}
 	if format == "json" {
 		rows := []dishRow{}
 		for _, d := range lex.Types() {
-			row := dishRow{
-				d.Name, d.Title, d.Family, orEmpty(d.Dishes), orEmpty(d.Techniques), orEmpty(d.Hazards),
-				orEmpty(d.Allergens), d.Moments, d.Brief, len(d.Words), map[lexicon.Sense]int{},
-			}
-			for _, s := range lexicon.Senses() {
-				row.BySense[s] = len(d.BySense(s))
-			}
-			rows = append(rows, row)
+			rows = append(rows, newDishRow(d))
 		}
 		return writeJSON(out, rows)
 	}
@@ -79,4 +76,15 @@ func dishList(out io.Writer, on page, format string) error {
 		p.item("  "+pad(d.Name, 18)+"  ", strings.Join(d.Dishes, ", "))
 	}
 	return p.flush(out)
+}
+
+func newDishRow(d lexicon.Dish) dishRow {
+	row := dishRow{
+		d.Name, d.Title, d.Family, orEmpty(d.Dishes), orEmpty(d.Techniques), orEmpty(d.Hazards),
+		orEmpty(d.Allergens), d.Moments, d.Brief, len(d.Words), map[lexicon.Sense]int{},
+	}
+	for _, s := range lexicon.Senses() {
+		row.BySense[s] = len(d.BySense(s))
+	}
+	return row
 }

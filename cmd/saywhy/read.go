@@ -18,12 +18,10 @@ import (
 const maxText = 2 << 20
 
 type readOptions struct {
-	file      string
-	dish      string
-	role      string
-	title     string
-	questions int
-	format    string
+	reading
+	file  string
+	after string // an earlier draft
+	last  string // the writer's evaluation before this one
 }
 
 func newRead(s streams) *cobra.Command {
@@ -41,7 +39,9 @@ func newRead(s streams) *cobra.Command {
 It gives no marks and writes nothing for you. Up to 2 MB of text are read.`,
 		Example: `  saywhy read my-soup.txt --dish "tomato soup"
   saywhy read mums-feedback.txt --role adult --dish cakes
-  saywhy read - --questions 0        (paste the text, then Ctrl-D)`,
+  saywhy read - --questions 0        (paste the text, then Ctrl-D)
+  saywhy read soup-2.txt --after soup-1.txt
+  saywhy read my-soup.txt --last my-bread.txt`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) > 1 {
 				return fmt.Errorf("%d files were named; read takes one at a time", len(args))
@@ -56,47 +56,58 @@ It gives no marks and writes nothing for you. Up to 2 MB of text are read.`,
 		},
 	}
 	f := c.Flags()
-	f.StringVar(&o.dish, "dish", "", "the dish type or the dish, such as breads or \"tomato soup\"")
-	f.StringVar(&o.role, "role", "learner", "who wrote it: learner or adult")
-	f.StringVar(&o.title, "title", "", "what was cooked, in the writer's words")
-	f.IntVar(&o.questions, "questions", 3, "how many questions to ask at once; 0 asks them all")
-	f.StringVar(&o.format, "format", "text", "text for people, json for programs")
+	o.flags(f)
+	f.StringVar(&o.after, "after", "", "an earlier draft of the text: what it was asked is not asked again in the same words")
+	f.StringVar(&o.last, "last", "", "the evaluation before this one, of another dish: what it planned is asked about")
 	return c
 }
 
 func read(s streams, o readOptions) error {
-	if o.questions < 0 {
-		return fmt.Errorf("--questions %d is less than nought; use 0 for all, or a number such as 3", o.questions)
+	if err := o.check(); err != nil {
+		return err
 	}
-	if o.role != string(analyze.Learner) && o.role != string(analyze.Adult) {
-		return fmt.Errorf("there is no role %q; use --role learner or --role adult", o.role)
-	}
-	if o.format != "text" && o.format != "json" {
-		return fmt.Errorf("there is no format %q; use --format text or --format json", o.format)
+	if twice := pastedTwice(o.file, o.after, o.last); twice {
+		return fmt.Errorf("only one of the texts can be pasted; name files for the others")
 	}
 	text, err := readText(s.in, o.file)
 	if err != nil {
 		return err
 	}
-	lex, analyzer, err := loadAnalyzer()
+	r, err := o.reader()
 	if err != nil {
 		return err
 	}
-	dish, err := chosenDish(lex, o.dish)
-	if err != nil {
-		return err
+	if o.after != "" {
+		earlier, err := readText(s.in, o.after)
+		if err != nil {
+			return err
+		}
+		r.brief.After = r.read(earlier)
 	}
-	if o.title == "" && o.dish != "" && dish.Name != o.dish {
-		o.title = o.dish
+	if o.last != "" {
+		before, err := readText(s.in, o.last)
+		if err != nil {
+			return err
+		}
+		r.brief.Last = r.analyzer.Plans(analyze.Input{Text: before, Role: r.role}, analyze.Brief{Dish: r.dish})
 	}
-	report := analyzer.Read(
-		analyze.Input{Text: text, Title: o.title, Role: analyze.Role(o.role)},
-		analyze.Brief{Dish: dish, Questions: o.questions},
-	)
+	report := r.read(text)
 	if o.format == "json" {
 		return writeJSON(s.out, report)
 	}
-	return writeReport(s.out, s.page, report, dish, o.questions)
+	return writeReport(s.out, s.page, report, r.dish, o.questions)
+}
+
+// pastedTwice reports whether more than one of the names stands for standard
+// input.
+func pastedTwice(names ...string) bool {
+	n := 0
+	for _, name := range names {
+		if name == "-" {
+			n++
+		}
+	}
+	return n > 1
 }
 
 // chosenDish returns the dish type that a person named, or what fits any dish.

@@ -50,7 +50,7 @@ func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, a
 	}
 	p.heading("TO THINK ABOUT NEXT")
 	if len(r.Questions) == 0 {
-		p.item("  ", "No more questions: every area that was asked for has a detail and a reason.")
+		p.item("  ", "No more questions this time. The table above shows what can still grow.")
 	}
 	for _, q := range r.Questions {
 		where := ""
@@ -58,6 +58,9 @@ func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, a
 			where = fmt.Sprintf("  (sentence %d)", q.Sentence)
 		}
 		p.item(fmt.Sprintf("%3d. ", q.N), q.Text+where)
+		if q.Look != "" {
+			p.item("     ", q.Look)
+		}
 	}
 	if asked > 0 && len(r.Questions) == asked {
 		p.blank()

@@ -1,8 +1,10 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -13,19 +15,26 @@ import (
 type wordsOptions struct {
 	dish   string
 	sense  string
+	find   string
+	course string
 	format string
 }
 
 func newWords(s streams) *cobra.Command {
-	var o wordsOptions
+	o := wordsOptions{format: "text"}
 	c := &cobra.Command{
 		Use:   "words [DISH]",
 		Short: "Show the words for how a dish looks, smells, tastes and feels",
 		Long: `Shows the word list of a dish type, by sense, each word with its plain meaning.
 Words that belong on one scale stand together, from low to high. The list is a
-place to look: choose a word because you noticed it.`,
+place to look: choose a word because you noticed it.
+
+With --find it looks for words that fit what you noticed, in your own words. For
+a page to print and pin up, use --format html and open the file in a browser.`,
 		Example: `  saywhy words soups
-  saywhy words "apple crumble" --sense texture`,
+  saywhy words "apple crumble" --sense texture
+  saywhy words --find "bits stick to my teeth"
+  saywhy words soups --format html > soup-words.html`,
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			if len(args) == 1 {
@@ -34,8 +43,11 @@ place to look: choose a word because you noticed it.`,
 			return words(s.out, s.page, o)
 		},
 	}
-	c.Flags().StringVar(&o.sense, "sense", "", "one sense only: appearance, aroma, taste or texture")
-	c.Flags().StringVar(&o.format, "format", "text", "text for people, json for programs")
+	f := c.Flags()
+	f.StringVar(&o.sense, "sense", "", "one sense only: appearance, aroma, taste or texture")
+	f.StringVar(&o.find, "find", "", "what you noticed, such as \"bits stick to my teeth\"")
+	courseFlag(f, &o.course)
+	f.StringVar(&o.format, "format", o.format, "text, json, csv for a spreadsheet, or html for a page to print")
 	return c
 }
 
@@ -50,20 +62,24 @@ type wordRow struct {
 	Dish  string        `json:"dish"`
 	Of    []string      `json:"of"`
 	From  string        `json:"from"`
+	Own   bool          `json:"course"` // its row stands in the tutor's folder
 }
+
+// wordFormats are the formats of a word list.
+func wordFormats() []string { return []string{"text", "json", "csv", "html"} }
 
 func words(out io.Writer, on page, o wordsOptions) error {
 	if o.sense != "" && !lexicon.Sense(o.sense).Known() {
 		return fmt.Errorf("there is no sense %q; use appearance, aroma, taste or texture", o.sense)
 	}
-	if o.format != "text" && o.format != "json" {
-		return fmt.Errorf("there is no format %q; use --format text or --format json", o.format)
+	if !slices.Contains(wordFormats(), o.format) {
+		return fmt.Errorf("there is no format %q; use --format %s", o.format, strings.Join(wordFormats(), ", --format "))
 	}
-	lex, err := lexicon.Load()
+	lex, course, err := loadLexicon(o.course)
 	if err != nil {
 		return err
 	}
-	dish, err := chosenDish(lex, o.dish)
+	dish, what, err := cooked(lex, course, o.dish)
 	if err != nil {
 		return err
 	}
@@ -71,15 +87,44 @@ func words(out io.Writer, on page, o wordsOptions) error {
 	if o.sense != "" {
 		senses = []lexicon.Sense{lexicon.Sense(o.sense)}
 	}
-	if o.format == "json" {
-		rows := []wordRow{}
-		for _, s := range senses {
-			for _, w := range dish.BySense(s) {
-				rows = append(rows, wordRow{w.Word, w.Sense, w.Means, orEmpty(w.Forms), w.Scale, w.Step, dish.Name, orEmpty(w.Of), w.From})
-			}
+	if strings.TrimSpace(o.find) != "" {
+		list := dish.Words
+		if o.dish == "" {
+			list = lex.Words()
 		}
-		return writeJSON(out, rows)
+		return foundWords(out, on, o, lex, dish, list)
 	}
+	switch o.format {
+	case "json":
+		return writeJSON(out, wordRows(lex, dish, senses))
+	case "csv":
+		var list []lexicon.Word
+		for _, s := range senses {
+			list = append(list, dish.BySense(s)...)
+		}
+		return lex.WriteSheet(out, list)
+	case "html":
+		return writeWordsPage(out, dish, what, senses)
+	}
+	return writeWords(out, on, dish, senses)
+}
+
+// wordRows returns the rows of some senses of a dish type.
+func wordRows(lex *lexicon.Lexicon, dish lexicon.Dish, senses []lexicon.Sense) []wordRow {
+	rows := []wordRow{}
+	for _, s := range senses {
+		for _, w := range dish.BySense(s) {
+			rows = append(rows, newWordRow(lex, dish, w))
+		}
+	}
+	return rows
+}
+
+func newWordRow(lex *lexicon.Lexicon, dish lexicon.Dish, w lexicon.Word) wordRow {
+	return wordRow{w.Word, w.Sense, w.Means, orEmpty(w.Forms), w.Scale, w.Step, dish.Name, orEmpty(w.Of), w.From, lex.Laid(w)}
+}
+
+func writeWords(out io.Writer, on page, dish lexicon.Dish, senses []lexicon.Sense) error {
 	p := newPaper(on)
 	for _, s := range senses {
 		list := dish.BySense(s)
@@ -95,6 +140,52 @@ func words(out io.Writer, on page, o wordsOptions) error {
 			p.item("  "+pad(w.Word, 18)+"  ", w.Means)
 		}
 	}
+	return p.flush(out)
+}
+
+// foundAtOnce is how many words --find shows.
+const foundAtOnce = 8
+
+// foundWords writes the words that fit what was noticed, the best first.
+func foundWords(out io.Writer, on page, o wordsOptions, lex *lexicon.Lexicon, dish lexicon.Dish, list []lexicon.Word) error {
+	var in []lexicon.Word
+	for _, w := range list {
+		if o.sense == "" || string(w.Sense) == o.sense {
+			in = append(in, w)
+		}
+	}
+	found := lexicon.NewFinder(in).Find(o.find, foundAtOnce)
+	switch o.format {
+	case "json":
+		rows := []wordRow{}
+		for _, f := range found {
+			rows = append(rows, newWordRow(lex, dish, f.Word))
+		}
+		return writeJSON(out, rows)
+	case "csv":
+		var words []lexicon.Word
+		for _, f := range found {
+			words = append(words, f.Word)
+		}
+		return lex.WriteSheet(out, words)
+	case "html":
+		return errors.New("--find has no page to print; use --format text, json or csv")
+	}
+	p := newPaper(on)
+	if len(found) == 0 {
+		p.item("", "No word fits that. Say it another way: what did you see, smell, taste or feel?")
+		return p.flush(out)
+	}
+	p.heading(fmt.Sprintf("WORDS FOR “%s”", strings.Join(strings.Fields(clean(o.find)), " ")))
+	for _, f := range found {
+		sense := string(f.Word.Sense)
+		for _, also := range f.Also {
+			sense += " or " + string(also)
+		}
+		p.item("  "+pad(f.Word.Word, 18)+"  ", fmt.Sprintf("%s (%s)", f.Word.Means, sense))
+	}
+	p.blank()
+	p.item("  ", "Use one only if it is what you noticed.")
 	return p.flush(out)
 }
 

@@ -1,0 +1,147 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// doubt knows where the text may answer already in words that no list has. A
+// question that the writer has answered costs more trust than one that is not
+// asked, so what is in doubt is held back.
+type doubt struct {
+	words *vocabulary
+	r     *reading
+	weak  map[lexicon.Area]bool
+}
+
+func newDoubt(words *vocabulary, r *reading) *doubt {
+	d := &doubt{words: words, r: r, weak: map[lexicon.Area]bool{}}
+	for i := range r.sentences {
+		d.mark(&r.sentences[i])
+	}
+	return d
+}
+
+// mark notes the areas that something in the sentence could show, although it
+// did not count: a describing word said of something else, a cue in passing.
+func (d *doubt) mark(s *sentence) {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if c, ok := (sensing{words: d.words}).at(s.tokens, i); ok {
+			for _, r := range c.readings {
+				d.weak[r.sense.Area()] = true
+			}
+		}
+		if sense, ok := senseOfNoun(t.norm); ok {
+			d.weak[sense.Area()] = true
+		}
+		if a := hintsAt(t); a != "" {
+			d.weak[a] = true
+		}
+		if t.isVerb() && d.words.works[t.stem] && !t.in("taste", "tasted", "tastes", "check", "checked", "wash", "washed", "wipe", "wiped", "weighed", "measured", "tested") {
+			d.weak[lexicon.Technique] = true
+		}
+	}
+	if len(s.signs) > 0 {
+		return
+	}
+	// The signs of a heading or a question of the worksheet did not count.
+	for _, h := range d.words.cues.find(s.tokens) {
+		d.weak[lexicon.Area(h.Label)] = true
+	}
+}
+
+// hintsAt returns the area that a word often speaks of without showing it.
+func hintsAt(t *token) lexicon.Area {
+	switch {
+	case t.in("should", "could", "would", "'d", "next", "wish", "needed", "improve"):
+		return lexicon.Improvement
+	case t.kind == lexicon.Person || t.in("help", "helped", "myself", "alone"):
+		return lexicon.Independence
+	case t.in("knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped"):
+		return lexicon.Safety
+	case t.in("clean", "cleaned", "dirty", "cover", "covered"):
+		return lexicon.Hygiene
+	case t.in("wait", "waited", "waiting", "forgot", "hours", "rushed"):
+		return lexicon.Organisation
+	}
+	return ""
+}
+
+// of reports whether the text may answer the question already.
+func (d *doubt) of(q wish) bool {
+	switch q.list {
+	case "said":
+		// Words that also speak to the nose are too common to tell.
+		return d.weak[q.area] && q.area != lexicon.Aroma
+	case "vague":
+		return contains(workAreas(), q.area) && !d.hollow(q.area)
+	case "detail":
+		// Who did what is told by a word ("by myself").
+		return q.area == lexicon.Independence || !d.hollow(q.area)
+	case "reason":
+		return d.reasoned(q.area)
+	}
+	return false
+}
+
+// hollowWords is the most words of a sentence that names an area and tells
+// nothing of it ("I worked safely at all times.").
+const hollowWords = 6
+
+// hollow reports whether every sentence that speaks of the area is too short
+// to tell anything.
+func (d *doubt) hollow(a lexicon.Area) bool {
+	for _, n := range d.r.row(a).Sentences {
+		s := &d.r.sentences[n-1]
+		if countWords(s.tokens) > hollowWords || len(s.how) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// longSentence is how many words of one sentence can well hold a reason that
+// no connective shows.
+const longSentence = 15
+
+// reasoned reports whether a sentence that speaks of the area holds what often
+// brings a reason, or the one beside it does: a connective, for the work so
+// many words, for a change the fault that it mends.
+func (d *doubt) reasoned(a lexicon.Area) bool {
+	for _, n := range d.r.row(a).Sentences {
+		s := &d.r.sentences[n-1]
+		if len(s.why) > 0 || s.mayReason() || contains(workAreas(), a) && countWords(s.tokens) > longSentence {
+			return true
+		}
+		if n < len(d.r.sentences) && d.r.sentences[n].startsWithPointer() {
+			return true
+		}
+		if a == lexicon.Improvement && n > 1 && d.r.sentences[n-2].looksBack() {
+			return true
+		}
+	}
+	return false
+}
+
+// mayReason reports whether the sentence has a word that often brings a reason.
+func (s *sentence) mayReason() bool {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.in("as", "before", "that", "when", "where", "to", "from", "for", "which", "needed", "could", "so", "since", "if", "otherwise", "until", "because", "after", "went", "had", "made") || strings.HasPrefix(t.norm, "mak") {
+			return true
+		}
+	}
+	return false
+}
+
+// looksBack reports whether the sentence tells how something was.
+func (s *sentence) looksBack() bool {
+	for i := range s.tokens {
+		if s.tokens[i].in("was", "were", "went", "had", "did", "came", "got", "is") {
+			return true
+		}
+	}
+	return len(s.sensory) > 0
+}

@@ -1,0 +1,211 @@
+package analyze
+
+import (
+	"hash/fnv"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"saywhy/lexicon"
+)
+
+// wording turns wishes into questions, for one reading.
+type wording struct {
+	words *vocabulary
+	r     *reading
+	title string          // what was cooked, as a question may call it
+	own   map[string]bool // lower-case words of the text
+	used  map[string]bool // wordings of this report
+	asked map[string]bool // wordings and questions of an earlier draft
+
+	// quoted holds the pieces already put before the writer, so that one
+	// report never asks twice about the same words.
+	quoted map[string]bool
+}
+
+func newWording(words *vocabulary, r *reading) *wording {
+	w := &wording{words: words, r: r, own: map[string]bool{}, used: map[string]bool{}, asked: map[string]bool{}, quoted: map[string]bool{}}
+	for i := range r.sentences {
+		for _, t := range r.sentences[i].tokens {
+			w.own[t.norm] = true
+			w.own[strings.ToLower(t.text)] = true
+		}
+	}
+	if r.brief.After != nil {
+		for _, q := range r.brief.After.Questions {
+			w.asked[q.form], w.asked[q.Text] = true, true
+		}
+	}
+	w.title = w.dish()
+	return w
+}
+
+// afresh returns a wording for other lines of the same report, with nothing
+// used yet.
+func (w *wording) afresh() *wording {
+	out := *w
+	out.used, out.quoted = map[string]bool{}, map[string]bool{}
+	return &out
+}
+
+// ask returns the question for a wish and the wording it was made from: the
+// first, counted from a place that the text decides, that was not used yet, is
+// easy to read with what it quotes, and says nothing for the writer.
+func (w *wording) ask(q *wish) (text, form string, ok bool) {
+	turn := w.inTurn(w.list(q), q)
+	for _, quote := range append([]string{q.quote}, q.shorter...) {
+		try := *q
+		try.quote = quote
+		if text, form, ok = w.fill(turn, &try); ok {
+			q.quote = quote
+			return text, form, true
+		}
+	}
+	return "", "", false
+}
+
+// list returns the wordings for a wish.
+func (w *wording) list(q *wish) []string {
+	all := w.words.lex.Reading.Wordings
+	switch q.list {
+	case "danger":
+		return all["danger"][string(w.r.Role)][q.group]
+	case "planned":
+		return all["last"][string(w.r.Role)][q.list]
+	}
+	return all[string(w.r.Role)][q.group][q.list]
+}
+
+// inTurn returns the wordings in the order in which they are tried. An adult
+// who makes no suggestion is asked for one with the look of the food.
+func (w *wording) inTurn(list []string, q *wish) []string {
+	if len(list) == 0 {
+		return nil
+	}
+	first := int(w.hash(q.group+" "+q.list) % uint32(len(list)))
+	turn := append(append([]string(nil), list[first:]...), list[:first]...)
+	if w.r.Role != Adult || q.area != lexicon.Appearance || q.group != string(q.area) {
+		return turn
+	}
+	var suggest, other []string
+	for _, form := range turn {
+		if strings.Contains(form, "suggest") {
+			suggest = append(suggest, form)
+		} else {
+			other = append(other, form)
+		}
+	}
+	if w.r.row(lexicon.Improvement).Said {
+		return append(other, suggest...)
+	}
+	return append(suggest, other...)
+}
+
+func (w *wording) fill(turn []string, q *wish) (text, form string, ok bool) {
+	for _, form := range turn {
+		if w.used[form] || w.asked[form] {
+			continue
+		}
+		for _, title := range []string{w.title, "dish"} {
+			text, ok := w.slots(form, q, title)
+			if !ok || w.asked[text] || !readable(text) || w.leaks(withoutQuote(text)) {
+				continue
+			}
+			w.used[form] = true
+			return text, form, true
+		}
+	}
+	return "", "", false
+}
+
+// slots puts what they stand for in the place of the slots of a wording. It
+// fails where the text or the dish has nothing to put there.
+func (w *wording) slots(form string, q *wish, title string) (string, bool) {
+	moment := w.r.brief.Dish.Moments[lexicon.Sense(q.group)]
+	switch {
+	case strings.Contains(form, "{noun}") && q.noun == "":
+		return "", false
+	case strings.Contains(form, "{moment}") && moment == "":
+		return "", false
+	case (strings.Contains(form, "{word}") || strings.Contains(form, "{words}")) && q.quote == "":
+		return "", false
+	}
+	marked := "“" + q.quote + "”"
+	return strings.NewReplacer("{words}", marked, "{word}", marked, "{noun}", q.noun, "{dish}", title, "{moment}", moment).Replace(form), true
+}
+
+// readable reports whether a child of eleven can read the question at a glance.
+func readable(text string) bool {
+	return lexicon.Words(text) <= lexicon.MaxQuestionWords && lexicon.Grade(text) <= lexicon.MaxGrade
+}
+
+// look returns the line that offers the word list as a place to look, where a
+// question asks for what words of the list can say; else "".
+func (w *wording) look(q *wish) string {
+	list := w.words.lex.Reading.Wordings["look"]["words"][q.group]
+	count := len(w.r.brief.Dish.BySense(lexicon.Sense(q.group)))
+	switch q.list {
+	case "said", "vague", "detail":
+	default:
+		return ""
+	}
+	if len(list) == 0 || count == 0 {
+		return ""
+	}
+	return strings.ReplaceAll(list[0], "{count}", strconv.Itoa(count))
+}
+
+// longestTitle is how many words what was cooked may have in a question.
+const longestTitle = 5
+
+// dish returns what was cooked in lower case, or "dish" where the title would
+// put a describing word before the writer that the text lacks.
+func (w *wording) dish() string {
+	title := strings.Join(strings.Fields(strings.ToLower(w.r.Title)), " ")
+	if title == "" || len(strings.Fields(title)) > longestTitle || strings.ContainsFunc(title, notInName) || !strings.ContainsFunc(title, unicode.IsLetter) || w.leaks(title) {
+		return "dish"
+	}
+	return title
+}
+
+// notInName reports whether a mark has no place inside a question: the writer
+// would read it as part of what is asked.
+func notInName(r rune) bool {
+	return !unicode.IsLetter(r) && !unicode.IsMark(r) && !unicode.IsDigit(r) && !strings.ContainsRune(" -'’&,", r)
+}
+
+// withoutQuote is a question without the writer's words in it.
+func withoutQuote(text string) string {
+	start, end := strings.Index(text, "“"), strings.LastIndex(text, "”")
+	if start < 0 || end < start {
+		return text
+	}
+	return text[:start] + "." + text[end:]
+}
+
+// leaks reports whether the words hold a sensory word or a judging one that
+// the text lacks: then they would write for the writer.
+func (w *wording) leaks(form string) bool {
+	tokens := tokenizer{}.tokens(form, span{0, len(form)})
+	d := sensing{words: w.words}
+	for i := range tokens {
+		if c, ok := d.at(tokens, i); ok {
+			for _, t := range tokens[c.from:c.to] {
+				if !w.own[t.norm] {
+					return true
+				}
+			}
+		}
+		if w.words.lex.Reading.IsVague(tokens[i].norm) && !w.own[tokens[i].norm] {
+			return true
+		}
+	}
+	return false
+}
+
+func (w *wording) hash(key string) uint32 {
+	h := fnv.New32a()
+	_, _ = h.Write([]byte(w.r.Text))
+	_, _ = h.Write([]byte(key))
+	return h.Sum32()
+}

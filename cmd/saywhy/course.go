@@ -1,0 +1,178 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/pflag"
+
+	"saywhy/analyze"
+	"saywhy/analyze/perceptron"
+	"saywhy/lexicon"
+)
+
+// courseFlag adds the flag that every command which uses dish types has.
+func courseFlag(f *pflag.FlagSet, dir *string) {
+	f.StringVar(dir, "course", "", "your own folder of dish types and sessions, laid over the built-in ones")
+}
+
+// loadLexicon loads the built-in lexicon with a tutor's folder laid over it;
+// "" is for none. Anything wrong in the folder is an error that names the first
+// problem: a command must not read with half of what the tutor meant.
+func loadLexicon(dir string) (*lexicon.Lexicon, *lexicon.Course, error) {
+	lex, course, problems, err := loadAll(dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	if len(problems) > 0 {
+		more := ""
+		if n := len(problems) - 1; n > 0 {
+			more = fmt.Sprintf(" (and %d more)", n)
+		}
+		all := "saywhy dish check"
+		if dir != "" {
+			all += " --course " + shellName(dir)
+		}
+		return nil, nil, fmt.Errorf("%s%s; \"%s\" lists them all", problemLine(dir, problems[0]), more, all)
+	}
+	return lex, course, nil
+}
+
+// shellName is a name as it is typed on a command line.
+func shellName(name string) string {
+	if strings.ContainsAny(name, " '()&;") {
+		return strconv.Quote(name)
+	}
+	return name
+}
+
+// loadAll loads as loadLexicon does, and returns what could be read together
+// with everything that is wrong.
+func loadAll(dir string) (*lexicon.Lexicon, *lexicon.Course, lexicon.Problems, error) {
+	var lex *lexicon.Lexicon
+	var err error
+	course := &lexicon.Course{}
+	if dir == "" {
+		lex, err = lexicon.Load()
+	} else {
+		if err := isFolder(dir); err != nil {
+			return nil, nil, nil, err
+		}
+		lex, course, err = lexicon.LoadCourse(os.DirFS(dir))
+	}
+	var problems lexicon.Problems
+	if err != nil && !errors.As(err, &problems) {
+		return nil, nil, nil, err
+	}
+	return lex, course, problems, nil
+}
+
+// isFolder returns an error that says what to do when there is no such folder.
+func isFolder(dir string) error {
+	info, err := os.Stat(dir)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return fmt.Errorf("there is no folder called %q; check the name, or make it with \"saywhy dish new\"", dir)
+	case err != nil:
+		return fmt.Errorf("the folder %q cannot be opened; check that you may read it", dir)
+	case !info.IsDir():
+		return fmt.Errorf("%q is a file, not a folder; name the folder it lies in", dir)
+	}
+	return nil
+}
+
+// problemLine is a problem with the file's name as the tutor knows it.
+func problemLine(dir string, p lexicon.Problem) string {
+	if p.Layer > 0 {
+		p.File = filepath.Join(dir, filepath.FromSlash(p.File))
+	} else if dir != "" {
+		p.File = "built in: " + p.File
+	}
+	return oneLine(p.Error())
+}
+
+// loadCourseAnalyzer builds what reads texts from a course.
+func loadCourseAnalyzer(dir string) (*lexicon.Lexicon, *lexicon.Course, *analyze.Analyzer, error) {
+	lex, course, err := loadLexicon(dir)
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	tagger, err := perceptron.New()
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	return lex, course, analyze.New(lex, tagger), nil
+}
+
+// cooked returns the dish type for a name that a person gave: of a session of
+// the course, whose brief it then has, of a dish, or of a type. What was cooked
+// is "" where the name says no more than the type.
+func cooked(lex *lexicon.Lexicon, course *lexicon.Course, name string) (dish lexicon.Dish, what string, err error) {
+	what = name
+	session, ok := course.Session(name)
+	if ok {
+		what = session.Dish
+	}
+	if dish, err = chosenDish(lex, what); err != nil {
+		return dish, "", err
+	}
+	if ok && session.Brief != nil {
+		dish.Brief = session.Brief
+	}
+	if strings.EqualFold(what, dish.Name) {
+		what = ""
+	}
+	return dish, what, nil
+}
+
+// writeFile writes a file whole or not at all: into a new file beside it,
+// which takes its place when everything is on the disk.
+func writeFile(name string, data []byte) (err error) {
+	failed := func(error) error {
+		return fmt.Errorf("%q cannot be written; check the folder, the space on the disk and that you may write there", name)
+	}
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		name = real // the link stays, what it points to changes
+	}
+	mode := os.FileMode(0o644)
+	if info, err := os.Stat(name); err == nil {
+		if info.IsDir() {
+			return fmt.Errorf("%q is a folder; name a file", name)
+		}
+		mode = info.Mode().Perm()
+	}
+	f, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".*")
+	if err != nil {
+		return failed(err)
+	}
+	defer func() {
+		if err != nil {
+			f.Close()
+			os.Remove(f.Name())
+		}
+	}()
+	if _, err := f.Write(data); err != nil {
+		return failed(err)
+	}
+	if err := f.Sync(); err != nil {
+		return failed(err)
+	}
+	if err := f.Close(); err != nil {
+		return failed(err)
+	}
+	if err := os.Chmod(f.Name(), mode); err != nil {
+		return failed(err)
+	}
+	if err := os.Rename(f.Name(), name); err != nil {
+		return failed(err)
+	}
+	if d, err := os.Open(filepath.Dir(name)); err == nil {
+		_ = d.Sync() // some file systems cannot, and the file is safe already
+		d.Close()
+	}
+	return nil
+}

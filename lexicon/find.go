@@ -1,0 +1,321 @@
+package lexicon
+
+import (
+	"math"
+	"slices"
+	"sort"
+	"strings"
+	"unicode"
+)
+
+// Finder finds words from what was noticed: "bits stick to my teeth" leads to
+// words whose meaning, forms or nouns say so. It is built once over a list of
+// words, never changes and is safe for many goroutines.
+//
+// It ranks by BM25F: Robertson and Zaragoza, "The Probabilistic Relevance
+// Framework: BM25 and Beyond" (2009), section 3.6, each word with its fields as
+// one document.
+type Finder struct {
+	docs  []findDoc
+	idf   map[string]float64
+	terms []string // every term, sorted: what a slip is mended to
+	mean  [findFields]float64
+	kin   map[string][]string
+}
+
+// The fields of a word, and how much a term counts in each.
+const (
+	headField = iota
+	formField
+	meansField
+	ofField
+	findFields
+)
+
+func fieldWeights() [findFields]float64 { return [findFields]float64{3, 2, 2, 0.6} }
+
+// The free parameters of BM25: how soon a repeated term stops to count, and
+// how much the length of a field matters.
+const (
+	bm25K = 1.2
+	bm25B = 0.4
+)
+
+type findDoc struct {
+	word    Word
+	freq    map[string]*[findFields]float64
+	length  [findFields]float64
+	phrases [][]string // headword, then forms, as terms
+	prior   float64    // how likely the word is, whatever was noticed
+}
+
+// Found is a word with how well it fits; the numbers compare within one search.
+type Found struct {
+	Word Word
+	Also []Sense // the other senses under which the same headword fits
+	Fit  float64
+}
+
+// NewFinder builds a Finder over words.
+func NewFinder(words []Word) *Finder {
+	f := &Finder{idf: map[string]float64{}, kin: kinOf()}
+	in := map[string]int{}
+	for _, w := range words {
+		d := newFindDoc(w)
+		for t := range d.freq {
+			in[t]++
+		}
+		for i, l := range d.length {
+			f.mean[i] += l
+		}
+		f.docs = append(f.docs, d)
+	}
+	n := float64(len(words))
+	for t, c := range in {
+		f.idf[t] = math.Log(1 + (n-float64(c)+0.5)/(float64(c)+0.5))
+		f.terms = append(f.terms, t)
+	}
+	slices.Sort(f.terms)
+	for i := range f.mean {
+		f.mean[i] = max(1, f.mean[i]/max(1, n))
+	}
+	return f
+}
+
+func newFindDoc(w Word) findDoc {
+	d := findDoc{word: w, freq: map[string]*[findFields]float64{}, prior: 1}
+	if strings.ContainsAny(w.Word, " -") {
+		d.prior = phrasePrior // people look for one word more often than for a phrase
+	}
+	if w.From == Root {
+		d.prior *= rootPrior // what fits any dish is noticed more often
+	}
+	add := func(field int, text string) []string {
+		terms := findTerms(text)
+		for _, t := range terms {
+			if d.freq[t] == nil {
+				d.freq[t] = &[findFields]float64{}
+			}
+			d.freq[t][field]++
+			d.length[field]++
+		}
+		return terms
+	}
+	seen := map[string]bool{}
+	phrase := func(field int, text string) {
+		terms := add(field, text)
+		if key := strings.Join(terms, " "); field == headField || len(terms) > 0 && !seen[key] {
+			seen[key] = true
+			d.phrases = append(d.phrases, terms)
+		}
+	}
+	phrase(headField, w.Word)
+	for _, form := range w.Forms {
+		phrase(formField, form)
+	}
+	add(meansField, w.Means)
+	for _, of := range w.Of {
+		add(ofField, of)
+	}
+	return d
+}
+
+// Find returns at most n words that fit what was noticed, the best first; none
+// when no term of it is known.
+func (f *Finder) Find(noticed string, n int) []Found {
+	query := f.query(noticed)
+	plain := findTerms(noticed)
+	var all []Found
+	for i := range f.docs {
+		if fit := f.fit(&f.docs[i], query, plain); fit > 0 {
+			all = append(all, Found{Word: f.docs[i].word, Fit: fit})
+		}
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].Fit > all[j].Fit })
+	var out []Found
+	at := map[string]int{}
+	for _, w := range all {
+		if i, ok := at[w.Word.Word]; ok {
+			out[i].Also = append(out[i].Also, w.Word.Sense)
+			continue
+		}
+		at[w.Word.Word] = len(out)
+		out = append(out, w)
+	}
+	return out[:min(n, len(out))]
+}
+
+// query returns the terms of what was noticed with their weights: its own
+// terms, slips mended, and at less weight words of everyday speech akin to them.
+func (f *Finder) query(noticed string) map[string]float64 {
+	out := map[string]float64{}
+	add := func(t string, weight float64) { out[t] = max(out[t], weight) }
+	for _, t := range findTerms(noticed) {
+		if _, known := f.idf[t]; !known && len(f.kin[t]) == 0 && !strings.HasPrefix(t, not) {
+			t = f.mended(t)
+		}
+		add(t, 1)
+		for _, k := range f.kin[t] {
+			add(k, kinWeight)
+		}
+		if plain, denied := strings.CutPrefix(t, not); denied {
+			add(plain, deniedWeight)
+		}
+	}
+	return out
+}
+
+// Weights of terms that the query does not have itself.
+const (
+	kinWeight    = 1.0
+	deniedWeight = 0.2
+)
+
+// mended returns the known term that is one slip away, or two for a long one.
+func (f *Finder) mended(t string) string {
+	limit := 1
+	switch n := len([]rune(t)); {
+	case n < 4:
+		return t
+	case n >= 8:
+		limit = 2
+	}
+	best, least := t, limit+1
+	for _, known := range f.terms {
+		if known[0] != t[0] {
+			continue
+		}
+		if d := Distance(t, known, limit); d < least {
+			best, least = known, d
+		}
+	}
+	return best
+}
+
+// fit is the BM25F score of a word for a query, and more when a form of it
+// stands in what was noticed as it is. A term of a headword or form counts by
+// how much of that headword or form the query has: of "fell over", "fell" alone
+// says little.
+func (f *Finder) fit(d *findDoc, query map[string]float64, plain []string) float64 {
+	weights := fieldWeights()
+	cover := [2]map[string]float64{{}, {}} // of headword and of forms, by term
+	longest := 0.0
+	for i, p := range d.phrases {
+		field := min(i, formField)
+		have, whole := 0.0, 0.0
+		for _, t := range p {
+			whole += f.idf[t]
+			have += f.idf[t] * query[t]
+		}
+		for _, t := range p {
+			if query[t] > 0 {
+				cover[field][t] = max(cover[field][t], have/whole)
+			}
+		}
+		if len(p) > 0 && contains(plain, p) {
+			longest = max(longest, whole)
+		}
+	}
+	total := 0.0
+	for _, t := range f.inOrder(query, d) {
+		w := weights[headField]*cover[headField][t] + weights[formField]*cover[formField][t]
+		for i := meansField; i < findFields; i++ {
+			if n := d.freq[t][i]; n > 0 {
+				w += weights[i] * n / (1 + bm25B*(d.length[i]/f.mean[i]-1))
+			}
+		}
+		total += query[t] * f.idf[t] * w / (bm25K + w)
+	}
+	return (total + phraseWeight*longest) * d.prior
+}
+
+// Priors, by which a fit is multiplied.
+const (
+	phrasePrior = 0.75
+	rootPrior   = 1.2
+)
+
+// phraseWeight is how much a whole form in the query adds.
+const phraseWeight = 0.8
+
+// inOrder returns the terms of the query that the word has, sorted, so that
+// sums come out the same every time.
+func (f *Finder) inOrder(query map[string]float64, d *findDoc) []string {
+	var out []string
+	for t := range query {
+		if d.freq[t] != nil {
+			out = append(out, t)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func contains(list, part []string) bool {
+	for i := 0; i+len(part) <= len(list); i++ {
+		if slices.Equal(list[i:i+len(part)], part) {
+			return true
+		}
+	}
+	return false
+}
+
+// not marks a term that is denied: "no lumps" holds not+lump.
+const not = "!"
+
+// findTerms returns the terms of a text: stems without the words that hold
+// speech together, and with a mark on what is denied.
+func findTerms(text string) []string {
+	words := strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
+		return r != '\'' && !unicode.IsLetter(r) && !unicode.IsDigit(r)
+	})
+	var out []string
+	denied := 0 // how many more words a denial reaches
+	for _, w := range words {
+		switch {
+		case slices.Contains(denials(), w) || strings.HasSuffix(w, "n't"):
+			denied = 3
+			continue
+		case slices.Contains(joiners(), w):
+			if w == "and" || w == "but" {
+				denied = 0
+			}
+			denied--
+			continue
+		}
+		t := root(strings.TrimSuffix(strings.Trim(w, "'"), "'s"))
+		if t == "" {
+			continue
+		}
+		if denied > 0 {
+			t = not + t
+		}
+		denied--
+		out = append(out, t)
+	}
+	return out
+}
+
+// root is the stem of a word without the -y that makes a describing word of a
+// noun, so that stringy and strings meet.
+func root(w string) string {
+	s := Stem(w)
+	if n := len(s); n > 4 && (s[n-1] == 'i' || s[n-1] == 'y') {
+		s = s[:n-1]
+	}
+	return s
+}
+
+func denials() []string {
+	return []string{"no", "not", "never", "without", "hardly", "cannot", "none", "neither", "nor"}
+}
+
+// joiners are words that hold speech together and tell nothing of food.
+func joiners() []string {
+	return strings.Fields(`a an the it its it's i i'm my me mine you your we our he she they them their this that these those there here
+is was are were be been being am do does did done has have had having will would can could should may might must
+of to in on at by for from with into onto as and but or so if when while then than because like just really very quite
+some any bit kind sort thing things what which who how where up out when's it'd got get gets make makes made go goes went gone going
+lot lots too all more most much many one feel feels felt look looks looked taste tastes tasted smell smells smelt smelled
+still about after before over them inside eat eating ate food`)
+}

@@ -1,0 +1,101 @@
+package lexicon_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"saywhy/lexicon"
+)
+
+// foundShare returns the share of a file's phrasings whose word is among the
+// first three found, in the whole list, and those that are not.
+func foundShare(t *testing.T, path string) (share float64, missed []string) {
+	t.Helper()
+	f := lexicon.NewFinder(load(t).Words())
+	total, hits := 0, 0
+	for _, line := range lines(t, path) {
+		if strings.HasPrefix(line, "#") {
+			continue
+		}
+		phrase, wanted, ok := strings.Cut(line, "\t")
+		require.True(t, ok, line)
+		total++
+		hit := false
+		var got []string
+		for _, w := range f.Find(phrase, 3) {
+			got = append(got, w.Word.Word)
+			hit = hit || slices.Contains(strings.Split(wanted, "|"), w.Word.Word)
+		}
+		if hit {
+			hits++
+			continue
+		}
+		missed = append(missed, phrase+" → "+wanted+"; got "+strings.Join(got, ", "))
+	}
+	require.GreaterOrEqual(t, total, 60, "phrasings in %s", path)
+	return float64(hits) / float64(total), missed
+}
+
+// The phrasings were written before the search and without sight of the list;
+// the words wanted were fixed with them. The search was tuned on the first file
+// (0.91 reached). The second was held back (0.81 reached), so its floor shows
+// what a phrasing that nobody tuned for may hope for.
+func TestEverydayPhrasingsFindTheWord(t *testing.T) {
+	for path, floor := range map[string]float64{"testdata/phrasings.tsv": 0.85, "testdata/phrasings-held.tsv": 0.78} {
+		share, missed := foundShare(t, path)
+		t.Logf("%s: %.3f", path, share)
+		if path == "testdata/phrasings.tsv" {
+			t.Log(strings.Join(missed, "\n"))
+		}
+		assert.GreaterOrEqual(t, share, floor, path)
+	}
+}
+
+// little is a list of our own, small enough to reckon with.
+func little() []lexicon.Word {
+	return []lexicon.Word{
+		{Word: "claggy", Sense: lexicon.Touch, Means: "sticks to your teeth", Forms: []string{"clagginess"}, From: lexicon.Root},
+		{Word: "matt", Sense: lexicon.Sight, Means: "not shiny at all", From: lexicon.Root},
+		{Word: "shiny", Sense: lexicon.Sight, Means: "throws back the light", From: lexicon.Root},
+		{Word: "stringy", Sense: lexicon.Touch, Means: "full of thin lines that do not part", From: lexicon.Root},
+		{Word: "smoky", Sense: lexicon.Smell, Means: "like a wood fire", From: lexicon.Root},
+		{Word: "smoky", Sense: lexicon.Tongue, Means: "like a wood fire on your tongue", From: lexicon.Root},
+	}
+}
+
+func TestFindByMeaningFormAndSlip(t *testing.T) {
+	f := lexicon.NewFinder(little())
+	for noticed, want := range map[string]string{
+		"it was sticking to my teeth":  "claggy",
+		"the clagginess of it":         "claggy",
+		"strings in the meat":          "stringy",
+		"it is not shiny":              "matt",
+		"it was shiny":                 "shiny",
+		"it tasted a bit smokey":       "smoky",
+		"teeeth":                       "claggy",
+		"IT STICKS TO YOUR TEETH!!! 😬": "claggy",
+	} {
+		got := f.Find(noticed, 1)
+		if assert.NotEmpty(t, got, noticed) {
+			assert.Equal(t, want, got[0].Word.Word, noticed)
+		}
+	}
+}
+
+func TestFindGivesAHeadwordOnce(t *testing.T) {
+	got := lexicon.NewFinder(little()).Find("like a wood fire", 5)
+	require.Len(t, got, 1)
+	assert.Len(t, got[0].Also, 1)
+}
+
+func TestFindOfNothing(t *testing.T) {
+	f := lexicon.NewFinder(little())
+	for _, noticed := range []string{"", "   ", "the and of it", "xyzzy plugh", "!!!", "\x00\xff"} {
+		assert.Empty(t, f.Find(noticed, 3), "%q", noticed)
+	}
+	assert.Empty(t, lexicon.NewFinder(nil).Find("crunchy", 3))
+}
