@@ -280,6 +280,9 @@ func (d sensing) openAdjective(tokens []token, i int) bool {
 	if !t.isAdj() || d.words.describes(t.norm) || len(t.norm) < 4 || i == 0 || d.judges(t.norm) || d.words.judging[t.stem] || plainAdjective(t.norm) {
 		return false
 	}
+	if tokens[i-1].tag == "PRP$" {
+		return false // "my neibour": a noun that the tagger does not know
+	}
 	v := predicateOf(tokens, i)
 	if v < 0 || i-v > 4 {
 		return false

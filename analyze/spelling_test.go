@@ -72,3 +72,11 @@ func dictionary(t *testing.T) []string {
 	require.Greater(t, len(out), 60000)
 	return out
 }
+
+// TestAMisspeltNounDescribesNothing: the tagger takes a noun it does not know
+// for an adjective; behind "my" it is none.
+func TestAMisspeltNounDescribesNothing(t *testing.T) {
+	r := readPlain(t, "It smelt so good my neibour asked what we were having.")
+	require.Len(t, r.Sentences, 1)
+	require.Empty(t, r.Sentences[0].Sensory)
+}
