@@ -140,10 +140,13 @@ func readable(text string) bool {
 }
 
 // look returns the line that offers the word list as a place to look, where a
-// question asks for what words of the list can say; else "".
+// question asks for what words of the list can say; else "". It counts the
+// words typical of the dish, which stand first in the list: a number a writer
+// can read through. For any food there are too many to count.
 func (w *wording) look(q *wish) string {
 	list := w.words.lex.Reading.Wordings["look"]["words"][q.group]
-	count := len(w.r.brief.Dish.BySense(lexicon.Sense(q.group)))
+	typical, _ := w.r.brief.Dish.Typical(lexicon.Sense(q.group))
+	count := len(typical)
 	switch q.list {
 	case "said", "vague", "detail":
 	default:
@@ -152,8 +155,16 @@ func (w *wording) look(q *wish) string {
 	if len(list) == 0 || count == 0 {
 		return ""
 	}
+	for _, line := range list {
+		if strings.Contains(line, "{count}") == (count <= mostToCount) {
+			return strings.ReplaceAll(line, "{count}", strconv.Itoa(count))
+		}
+	}
 	return strings.ReplaceAll(list[0], "{count}", strconv.Itoa(count))
 }
+
+// mostToCount is the most words that a line offers by their number.
+const mostToCount = 60
 
 // longestTitle is how many words what was cooked may have in a question.
 const longestTitle = 5

@@ -124,23 +124,35 @@ func newWordRow(lex *lexicon.Lexicon, dish lexicon.Dish, w lexicon.Word) wordRow
 	return wordRow{w.Word, w.Sense, w.Means, orEmpty(w.Forms), w.Scale, w.Step, dish.Name, orEmpty(w.Of), w.From, lex.Laid(w)}
 }
 
+// writeWords lays a word list out for a terminal: in each sense the words that
+// are typical of the dish first, then those for any food.
 func writeWords(out io.Writer, on page, dish lexicon.Dish, senses []lexicon.Sense) error {
 	p := newPaper(on)
 	for _, s := range senses {
-		list := dish.BySense(s)
-		p.heading(fmt.Sprintf("%s: %s (%s)", strings.ToUpper(dish.Title), s, count(len(list), "word")))
+		typical, other := dish.Typical(s)
+		p.heading(fmt.Sprintf("%s: %s (%s)", strings.ToUpper(dish.Title), s, count(len(typical), "word")))
 		if m := dish.Moments[s]; m != "" {
 			p.item("  ", "Notice it "+m+".")
 		}
-		for _, scale := range scales(list) {
-			p.item("  "+scale.name+": ", scale.text())
-		}
-		p.blank()
-		for _, w := range list {
-			p.item("  "+pad(w.Word, 18)+"  ", w.Means)
+		with, without := partScales(scales(dish.BySense(s)), typical)
+		writeWordList(p, with, typical)
+		if len(other) > 0 {
+			p.heading(fmt.Sprintf("FOR OTHER FOOD TOO: %s (%s)", s, count(len(other), "word")))
+			writeWordList(p, without, other)
 		}
 	}
 	return p.flush(out)
+}
+
+// writeWordList writes scales, then words with their meanings.
+func writeWordList(p *paper, list []scale, words []lexicon.Word) {
+	for _, scale := range list {
+		p.item("  "+scale.name+": ", scale.text())
+	}
+	p.blank()
+	for _, w := range words {
+		p.item("  "+pad(w.Word, 18)+"  ", w.Means)
+	}
 }
 
 // foundAtOnce is how many words --find shows.
@@ -232,4 +244,20 @@ func scales(list []lexicon.Word) []scale {
 		out[i].steps[w.Step-1] = append(out[i].steps[w.Step-1], w.Word)
 	}
 	return out
+}
+
+// partScales tells the scales that some words stand on from the others.
+func partScales(all []scale, words []lexicon.Word) (with, without []scale) {
+	on := map[string]bool{}
+	for _, w := range words {
+		on[w.Scale] = true
+	}
+	for _, s := range all {
+		if on[s.name] {
+			with = append(with, s)
+		} else {
+			without = append(without, s)
+		}
+	}
+	return with, without
 }
