@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"saywhy/analyze"
+	"saywhy/cmd/wording"
 	"saywhy/lexicon"
 )
 
@@ -141,25 +142,25 @@ func compare(s streams, o compareOptions) error {
 func writeComparison(out io.Writer, on page, c *analyze.Comparison, old, now *analyze.Report) error {
 	p := newPaper(on)
 	p.heading(fmt.Sprintf("FROM THE OLD DRAFT TO THE NEW ONE: %s before, %s now", count(c.Words.Old, "word"), count(c.Words.New, "word")))
-	p.heading("STEPS YOUR NEW DRAFT REACHES")
+	p.heading(strings.ToUpper(wording.Reached))
 	if len(c.Reached) == 0 {
-		p.item("  ", "No new ones yet.")
+		p.item("  ", wording.NoneReached)
 	}
 	writeSteps(p, c.Reached)
 	if len(c.Lost) > 0 {
-		p.heading("STEPS THAT ONLY THE OLD DRAFT HAD")
+		p.heading(strings.ToUpper(wording.Lost))
 		writeSteps(p, c.Lost)
 	}
 	if len(c.Vague) > 0 {
-		p.heading("WORDS THAT SAY LITTLE BY THEMSELVES")
+		p.heading(strings.ToUpper(wording.LittleAlone))
 		for _, v := range c.Vague {
-			p.item("  - ", "“"+v.Text+"” "+vagueWords(v))
+			p.item("  - ", "“"+v.Text+"” "+wording.VagueFate(v))
 		}
 	}
 	if len(c.Questions) > 0 {
-		p.heading("THE QUESTIONS OF THE OLD DRAFT")
+		p.heading(strings.ToUpper(wording.OldQuestions))
 		for _, q := range c.Questions {
-			p.item("  "+pad(fateWord(q.Fate), 10)+"  ", q.Text)
+			p.item("  "+pad(wording.QuestionFate(q.Fate), 10)+"  ", q.Text)
 		}
 	}
 	p.heading("SENTENCE BY SENTENCE")
@@ -172,7 +173,7 @@ func writeComparison(out io.Writer, on page, c *analyze.Comparison, old, now *an
 			continue
 		}
 		p.item(fmt.Sprintf("%5d  ", s.New), now.Sentences[s.New-1].Text)
-		if note := pairNote(s); note != "" {
+		if note := wording.Pair(s); note != "" {
 			p.item("         ", "~ "+note)
 		}
 	}
@@ -181,58 +182,7 @@ func writeComparison(out io.Writer, on page, c *analyze.Comparison, old, now *an
 
 // writeSteps lists steps with those of one area in one line.
 func writeSteps(p *paper, steps []analyze.StepReached) {
-	for i := 0; i < len(steps); {
-		area := steps[i].Area
-		var words []string
-		for ; i < len(steps) && steps[i].Area == area; i++ {
-			switch steps[i].Step {
-			case analyze.Said:
-				words = append(words, "said")
-			case analyze.Detail:
-				words = append(words, "with detail")
-			case analyze.Reason:
-				words = append(words, "with a reason")
-			}
-		}
-		p.item("  "+pad(string(area), 14)+"  ", strings.Join(words, ", "))
+	for _, s := range wording.ByArea(steps) {
+		p.item("  "+pad(string(s.Area), 14)+"  ", s.String())
 	}
-}
-
-func vagueWords(v analyze.VagueFate) string {
-	switch v.Fate {
-	case analyze.FateGone:
-		return fmt.Sprintf("went (old sentence %d)", v.Old)
-	case analyze.FateBacked:
-		return fmt.Sprintf("now has something beside it that tells (sentence %d)", v.New)
-	case analyze.FateStill:
-		return fmt.Sprintf("still stands alone (sentence %d)", v.New)
-	}
-	return fmt.Sprintf("is new and stands alone (sentence %d)", v.New)
-}
-
-// fateWord says what became of a question.
-func fateWord(f analyze.Fate) string {
-	switch f {
-	case analyze.FateAnswered:
-		return "answered"
-	case analyze.FateGone:
-		return "taken out"
-	}
-	return "still open"
-}
-
-// pairNote says how a sentence came into the new draft, or "" when it stayed
-// as it was.
-func pairNote(s analyze.SentencePair) string {
-	switch {
-	case s.Old == 0:
-		return "new"
-	case s.Changed && s.Moved:
-		return fmt.Sprintf("changed, and moved from place %d", s.Old)
-	case s.Changed:
-		return "changed"
-	case s.Moved:
-		return fmt.Sprintf("moved from place %d", s.Old)
-	}
-	return ""
 }

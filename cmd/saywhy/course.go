@@ -108,25 +108,10 @@ func loadCourseAnalyzer(dir string) (*lexicon.Lexicon, *lexicon.Course, *analyze
 	return lex, course, analyze.New(lex, tagger), nil
 }
 
-// cooked returns the dish type for a name that a person gave: of a session of
-// the course, whose brief it then has, of a dish, or of a type. What was cooked
-// is "" where the name says no more than the type.
+// cooked returns the dish type for a name that a person gave, and what was
+// cooked; see [lexicon.Course.Cooked].
 func cooked(lex *lexicon.Lexicon, course *lexicon.Course, name string) (dish lexicon.Dish, what string, err error) {
-	what = name
-	session, ok := course.Session(name)
-	if ok {
-		what = session.Dish
-	}
-	if dish, err = chosenDish(lex, what); err != nil {
-		return dish, "", err
-	}
-	if ok && session.Brief != nil {
-		dish.Brief = session.Brief
-	}
-	if strings.EqualFold(what, dish.Name) {
-		what = ""
-	}
-	return dish, what, nil
+	return course.Cooked(lex, name)
 }
 
 // writeFile writes a file whole or not at all: into a new file beside it,

@@ -1,16 +1,14 @@
 package main
 
 import (
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"io"
-	"unicode/utf8"
 
 	"github.com/spf13/cobra"
 
 	"saywhy/analyze"
-	"saywhy/lexicon"
+	"saywhy/cmd/wording"
 )
 
 // maxText is the longest text that is read, in bytes: about 350,000 words,
@@ -110,14 +108,6 @@ func pastedTwice(names ...string) bool {
 	return n > 1
 }
 
-// chosenDish returns the dish type that a person named, or what fits any dish.
-func chosenDish(lex *lexicon.Lexicon, name string) (lexicon.Dish, error) {
-	if name == "" {
-		return lex.General(), nil
-	}
-	return lex.Find(name)
-}
-
 // readText reads a text file, or standard input for "-". The error says why a
 // file is no text and what to do.
 func readText(in io.Reader, name string) (string, error) {
@@ -133,30 +123,13 @@ func readText(in io.Reader, name string) (string, error) {
 	} else if data, err = readFile(name); err != nil {
 		return "", err
 	}
-	switch {
-	case len(data) > maxText:
+	if len(data) > maxText {
 		return "", fmt.Errorf("%s is longer than %d MB; read one evaluation at a time", what, maxText>>20)
-	case bytes.HasPrefix(data, []byte("PK\x03\x04")), bytes.HasPrefix(data, []byte("%PDF")):
-		return "", fmt.Errorf("%s is a document, not a text file; save it as plain text first", what)
-	case bytes.HasPrefix(data, []byte("\xff\xfe")), bytes.HasPrefix(data, []byte("\xfe\xff")):
-		return "", fmt.Errorf("%s is saved as UTF-16; save it again as plain text in UTF-8", what)
-	case bytes.IndexByte(data, 0) >= 0:
-		return "", fmt.Errorf("%s is not a text file (there is a zero byte at %d); save it as plain text first", what, bytes.IndexByte(data, 0))
-	case !utf8.Valid(data):
-		return "", fmt.Errorf("%s is not UTF-8 text (see byte %d); save it again as plain text in UTF-8", what, firstInvalid(data))
+	}
+	if wrong := wording.NotText(data); wrong != "" {
+		return "", fmt.Errorf("%s %s", what, wrong)
 	}
 	return string(data), nil
-}
-
-func firstInvalid(data []byte) int {
-	for i := 0; i < len(data); {
-		r, n := utf8.DecodeRune(data[i:])
-		if r == utf8.RuneError && n == 1 {
-			return i
-		}
-		i += n
-	}
-	return len(data)
 }
 
 // writeJSON writes a value as indented JSON with the text's own characters.

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"saywhy/analyze"
+	"saywhy/cmd/wording"
 	"saywhy/lexicon"
 )
 
@@ -14,7 +15,7 @@ import (
 func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, asked int) error {
 	p := newPaper(on)
 	if len(r.Cautions) > 0 {
-		p.heading("FOR THE ADULT TO LOOK AT FIRST")
+		p.heading(strings.ToUpper(wording.AdultFirst))
 		for _, c := range r.Cautions {
 			p.item("  ! ", fmt.Sprintf("Sentence %d: %s", c.Sentence, c.Text))
 			p.item("    ", c.Advice)
@@ -22,35 +23,35 @@ func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, a
 		}
 	}
 	if len(r.Sentences) == 0 {
-		p.heading("There is nothing to read yet.")
-		p.item("", "Write a sentence or two about what you cooked, then read it again.")
+		p.heading(wording.Nothing)
+		p.item("", wording.NothingMore)
 		return p.flush(out)
 	}
 	title := r.Title
 	if title == "" {
 		title = dish.Title
 	}
-	p.heading(fmt.Sprintf("WHAT YOU WROTE: %s, %s", title, count(r.Words, "word")))
+	p.heading(fmt.Sprintf("%s: %s, %s", strings.ToUpper(wording.Wrote), title, count(r.Words, "word")))
 	for _, s := range r.Sentences {
 		p.item(fmt.Sprintf("%3d  ", s.N), s.Text)
-		if note := marginNote(s); note != "" {
-			p.item("       ", note)
+		if notes := wording.Notes(s); len(notes) > 0 {
+			p.item("       ", "~ "+strings.Join(notes, " · "))
 		}
 	}
-	p.heading("HOW FAR EACH AREA GOT")
-	p.item("  ", "Three steps for each: you said it, you gave a detail, you gave a reason.")
+	p.heading(strings.ToUpper(wording.HowFar))
+	p.item("  ", wording.ThreeSteps)
 	for _, row := range r.Areas {
-		p.item("  "+pad(string(row.Area), 14)+"  ", stepsPicture(row)+"  "+stepsWords(row))
+		p.item("  "+pad(string(row.Area), 14)+"  ", stepsPicture(row)+"  "+wording.Steps(row))
 	}
 	if len(r.Praise) > 0 {
-		p.heading("WHAT YOUR READER CAN USE ALREADY")
+		p.heading(strings.ToUpper(wording.Praise))
 		for _, line := range r.Praise {
 			p.item("  - ", line)
 		}
 	}
-	p.heading("TO THINK ABOUT NEXT")
+	p.heading(strings.ToUpper(wording.Next))
 	if len(r.Questions) == 0 {
-		p.item("  ", "No more questions this time. The table above shows what can still grow.")
+		p.item("  ", wording.NoQuestions)
 	}
 	for _, q := range r.Questions {
 		where := ""
@@ -69,37 +70,6 @@ func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, a
 	return p.flush(out)
 }
 
-// marginNote says in plain words what a sentence holds.
-func marginNote(s analyze.Sentence) string {
-	var parts []string
-	var bare []string
-	for _, v := range s.Vague {
-		if v.Bare {
-			bare = append(bare, "“"+v.Text+"”")
-		}
-	}
-	if len(bare) > 0 {
-		parts = append(parts, "says little by itself: "+strings.Join(bare, ", "))
-	}
-	var words []string
-	for _, w := range s.Sensory {
-		words = append(words, w.Text)
-	}
-	if len(words) > 0 {
-		parts = append(parts, "describes: "+strings.Join(words, ", "))
-	}
-	if len(s.How) > 0 {
-		parts = append(parts, "says how")
-	}
-	if len(s.Why) > 0 {
-		parts = append(parts, "says why")
-	}
-	if len(parts) == 0 {
-		return ""
-	}
-	return "~ " + strings.Join(parts, " · ")
-}
-
 // stepsPicture draws the three steps as a small stair of spoons laid or not.
 func stepsPicture(row analyze.AreaRow) string {
 	mark := func(b bool) string {
@@ -111,27 +81,5 @@ func stepsPicture(row analyze.AreaRow) string {
 	return mark(row.Said) + mark(row.Detail) + mark(row.Reason)
 }
 
-// stepsWords says the same as the picture.
-func stepsWords(row analyze.AreaRow) string {
-	switch {
-	case !row.Said && !row.Expected:
-		return "not asked for this time"
-	case !row.Said:
-		return "not there yet"
-	}
-	got := "said"
-	if row.Detail {
-		got += ", with detail"
-	}
-	if row.Reason {
-		got += ", with a reason"
-	}
-	return got
-}
-
-func count(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return fmt.Sprintf("%d %ss", n, what)
-}
+// count is a number with what it counts.
+func count(n int, what string) string { return wording.Count(n, what) }
