@@ -5,8 +5,14 @@ package main
 
 import (
 	"os"
+
+	"golang.org/x/term"
 )
 
 func main() {
-	os.Exit(run(os.Args[1:], streams{in: os.Stdin, out: os.Stdout, err: os.Stderr, page: terminalPage(os.Stdout, os.Getenv)}))
+	os.Exit(run(os.Args[1:], streams{
+		in: os.Stdin, out: os.Stdout, err: os.Stderr,
+		page:     terminalPage(os.Stdout, os.Getenv),
+		progress: term.IsTerminal(int(os.Stderr.Fd())),
+	}))
 }

@@ -123,13 +123,22 @@ func readText(in io.Reader, name string) (string, error) {
 	} else if data, err = readFile(name); err != nil {
 		return "", err
 	}
-	if len(data) > maxText {
-		return "", fmt.Errorf("%s is longer than %d MB; read one evaluation at a time", what, maxText>>20)
-	}
-	if wrong := wording.NotText(data); wrong != "" {
-		return "", fmt.Errorf("%s %s", what, wrong)
+	if err := checkText(what, data); err != nil {
+		return "", err
 	}
 	return string(data), nil
+}
+
+// checkText returns an error that says why data is no text that can be read,
+// and how to mend it; what is how a person knows it.
+func checkText(what string, data []byte) error {
+	if len(data) > maxText {
+		return fmt.Errorf("%s is longer than %d MB; read one evaluation at a time", what, maxText>>20)
+	}
+	if wrong := wording.NotText(data); wrong != "" {
+		return fmt.Errorf("%s %s", what, wrong)
+	}
+	return nil
 }
 
 // writeJSON writes a value as indented JSON with the text's own characters.

@@ -19,8 +19,11 @@ import (
 type streams struct {
 	in   io.Reader
 	out  io.Writer
+	live io.Writer // where what cannot wait for the end is written at once
 	err  io.Writer
 	page page
+
+	progress bool // whether err is a terminal that someone watches
 }
 
 // Exit statuses, as the contract fixes them.
@@ -35,10 +38,11 @@ const (
 // person could not act on it. Nothing stands on standard output then.
 
 // run runs one command line and returns the exit status. Standard output is
-// held until the command has succeeded, so that an error leaves it empty.
+// held until the command has succeeded, so that an error leaves it empty; only
+// stream, which has no end to wait for, writes as it goes.
 func run(args []string, s streams) int {
 	var out bytes.Buffer
-	root := newRoot(streams{in: s.in, out: &out, err: s.err, page: s.page})
+	root := newRoot(streams{in: s.in, out: &out, live: s.out, err: s.err, page: s.page, progress: s.progress})
 	root.SetArgs(args)
 	root.SetIn(s.in)
 	root.SetOut(&out)
@@ -77,7 +81,7 @@ Start with:
 		return fmt.Errorf("%s; \"%s --help\" lists the flags", flagMessage(err), c.CommandPath())
 	})
 	root.SetHelpCommand(newHelp())
-	root.AddCommand(newRead(s), newCompare(s), newWords(s), newDish(s), newScore(s))
+	root.AddCommand(newRead(s), newCompare(s), newWords(s), newDish(s), newStream(s), newScore(s))
 	return root
 }
 

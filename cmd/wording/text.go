@@ -18,12 +18,13 @@ func NotText(data []byte) string {
 	case bytes.IndexByte(data, 0) >= 0:
 		return fmt.Sprintf("is not a text file (there is a zero byte at %d); save it as plain text first", bytes.IndexByte(data, 0))
 	case !utf8.Valid(data):
-		return fmt.Sprintf("is not UTF-8 text (see byte %d); save it again as plain text in UTF-8", firstInvalid(data))
+		return fmt.Sprintf("is not UTF-8 text (see byte %d); save it again as plain text in UTF-8", FirstInvalid(data))
 	}
 	return ""
 }
 
-func firstInvalid(data []byte) int {
+// FirstInvalid returns the byte at which data stops being UTF-8, or its length.
+func FirstInvalid(data []byte) int {
 	for i := 0; i < len(data); {
 		r, n := utf8.DecodeRune(data[i:])
 		if r == utf8.RuneError && n == 1 {
