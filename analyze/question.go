@@ -204,8 +204,8 @@ func (d asking) thin(r *reading) []wish {
 
 // judged returns what could be asked about one judging word.
 func (d asking) judged(r *reading, s *sentence, v *vagueWord) (wish, bool) {
-	if !v.bare {
-		return wish{}, false
+	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
+		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
 	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end], noun: judgedNoun(s.tokens, v)}
 	work := onlyWorkArea(s)
@@ -230,6 +230,12 @@ func judgesWork(tokens []token, v *vagueWord) bool {
 	if n := phraseHead(tokens, v.to-1); n >= 0 && tokens[n].in("effort", "job", "work", "go", "try", "attempt", "day", "lesson", "session", "time", "teamwork", "skills", "progress", "experience", "start", "afternoon", "morning") {
 		return true
 	}
+	if p := predicateOf(tokens, v.from); p >= 0 {
+		n := subject(tokens, p)
+		if n > 0 && tokens[n].isNoun() && !tokens[n].kind.Food() && tokens[n-1].in("my", "your", "his", "her", "their") {
+			return true // "my timing was not good", and in any spelling
+		}
+	}
 	_, doing := judgedDoing(tokens, v)
 	return doing
 }
@@ -239,6 +245,11 @@ func judgesWork(tokens []token, v *vagueWord) bool {
 func askedSense(tokens []token, v *vagueWord) (lexicon.Sense, bool) {
 	if sense, ok := judgedSense(tokens, v); ok {
 		return sense, true
+	}
+	for i := v.from - 1; i >= max(0, v.from-2); i-- {
+		if sense, ok := senseOfVerb(tokens[i].norm); ok {
+			return sense, true // "smelt amazing", with nobody named
+		}
 	}
 	if v.to < len(tokens) {
 		return senseOfNoun(tokens[v.to].norm)
