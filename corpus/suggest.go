@@ -9,8 +9,8 @@ import (
 	"saywhy/lexicon"
 )
 
-// Evaluation is one text of a folder and the dish type it is about.
-type Evaluation struct {
+// Reported is the report of one text and the dish type it is about.
+type Reported struct {
 	Name   string // of the file, for examples
 	Dish   string // the short name of a dish type
 	Report *analyze.Report
@@ -45,7 +45,7 @@ const (
 // Suggest returns the describing words of a dish type that the list lacks, in
 // the order in which they set it apart: those more usual here than in texts of
 // other dish types, by log-likelihood, before the rest, by count.
-func Suggest(lex *lexicon.Lexicon, all []Evaluation, dish string) []Suggestion {
+func Suggest(lex *lexicon.Lexicon, all []Reported, dish string) []Suggestion {
 	g := gathering{lex: lex, found: map[string]*gathered{}}
 	here, elsewhere := 0, 0 // words of text
 	for _, e := range all {
@@ -90,7 +90,7 @@ type gathered struct {
 	examples []Example
 }
 
-func (g *gathering) read(e Evaluation, here bool) {
+func (g *gathering) read(e Reported, here bool) {
 	for _, s := range e.Report.Sentences {
 		for _, w := range s.Sensory {
 			word := plainWords(w.Text)

@@ -13,7 +13,7 @@ import (
 
 // told is an evaluation whose sentences each hold one describing word that the
 // list lacks, of texture.
-func told(name, dish string, words int, unlisted ...string) Evaluation {
+func told(name, dish string, words int, unlisted ...string) Reported {
 	r := &analyze.Report{Words: words}
 	for i, w := range unlisted {
 		r.Sentences = append(r.Sentences, analyze.Sentence{N: i + 1, Text: "The sauce was " + w + ".", Sensory: []analyze.Sensory{
@@ -21,7 +21,7 @@ func told(name, dish string, words int, unlisted ...string) Evaluation {
 			{Text: "golden", Sense: lexicon.Sight, Word: "golden"},
 		}})
 	}
-	return Evaluation{Name: name, Dish: dish, Report: r}
+	return Reported{Name: name, Dish: dish, Report: r}
 }
 
 func builtin(tb testing.TB) *lexicon.Lexicon {
@@ -33,7 +33,7 @@ func builtin(tb testing.TB) *lexicon.Lexicon {
 
 func TestSuggestRanksByLogLikelihood(t *testing.T) {
 	// 20 in 10000 words against 10 in 10000; 5 against none.
-	var all []Evaluation
+	var all []Reported
 	for i := range 20 {
 		all = append(all, told(fmt.Sprintf("s%d", i), "soups", 500, "squimpy"))
 	}
@@ -66,7 +66,7 @@ func TestSuggestRanksByLogLikelihood(t *testing.T) {
 }
 
 func TestSuggestFoldsSpellings(t *testing.T) {
-	got := Suggest(builtin(t), []Evaluation{
+	got := Suggest(builtin(t), []Reported{
 		told("a", "soups", 10, "squimpy", "Squimpy", "squimpey"),
 		told("b", "soups", 10, "squimpy", "qsuimpy"),
 	}, "soups")
@@ -79,7 +79,7 @@ func TestSuggestFoldsSpellings(t *testing.T) {
 }
 
 func TestSuggestKeepsWordsApart(t *testing.T) {
-	got := Suggest(builtin(t), []Evaluation{
+	got := Suggest(builtin(t), []Reported{
 		told("a", "soups", 10, "sludgeful", "squidgeful", "marvy", "narvy", "like a wet sponge", "as flat as a plate", "golden"),
 	}, "soups")
 	var words []string
@@ -92,5 +92,5 @@ func TestSuggestKeepsWordsApart(t *testing.T) {
 
 func TestSuggestOfNothing(t *testing.T) {
 	assert.Empty(t, Suggest(builtin(t), nil, "soups"))
-	assert.Empty(t, Suggest(builtin(t), []Evaluation{told("c", "cakes", 10, "squimpy")}, "soups"), "a word of other dishes alone")
+	assert.Empty(t, Suggest(builtin(t), []Reported{told("c", "cakes", 10, "squimpy")}, "soups"), "a word of other dishes alone")
 }

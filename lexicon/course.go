@@ -19,6 +19,9 @@ const CourseFile = "course.yaml"
 type Course struct {
 	Title    string
 	Sessions []Session // in the order of the file
+	Learners []string  // as the tutor writes them; nil when the file lists none
+	Form     Form      // the columns of a form's answers
+	Headings Headings  // of a document that holds an evaluation and the feedback
 }
 
 // Session is one practical of a course.
@@ -26,6 +29,26 @@ type Session struct {
 	Title string // "Week 3"; may be empty
 	Dish  string // a dish type, or a dish that a type covers
 	Brief []Area // what its evaluation should reach; nil leaves it to the dish type
+}
+
+// Form names the columns of a spreadsheet with one evaluation a row. What is
+// empty is guessed from common names.
+type Form struct {
+	Learner  string
+	Session  string
+	Dish     string
+	Role     string
+	Date     string
+	Text     []string // the columns of the text, in the order to read them
+	Feedback []string // the same for the adult's feedback, where it stands in the same row
+}
+
+// Headings names the headings of a document that holds both texts. What is
+// nil is left to common headings.
+type Headings struct {
+	Learner []string // the learner's evaluation stands below
+	Adult   []string // the adult's feedback stands below
+	Other   []string // what stands below is neither, and is left out
 }
 
 // Session returns the session with that title, or else the first that cooks
@@ -151,10 +174,16 @@ func parseCourse(s source, data []byte, c *Course, lex *Lexicon) {
 			c.Title = s.text(v, "title")
 		case "sessions":
 			c.Sessions = s.sessions(v, lex)
+		case "learners":
+			c.Learners = s.distinct(v, "learners")
+		case "form":
+			c.Form = s.form(v)
+		case "headings":
+			c.Headings = s.headings(v)
 		case "questions":
 			lex.Reading.Wordings = s.wordingFile(v, lex, lex.Reading.Wordings)
 		default:
-			s.unknownKey(k, "a course file", []string{"title", "sessions", "questions"})
+			s.unknownKey(k, "a course file", []string{"title", "sessions", "learners", "form", "headings", "questions"})
 		}
 	})
 }

@@ -146,8 +146,8 @@ func isTexts(dir string) error {
 }
 
 // evaluations reads every text file of a folder and of the folders in it.
-func evaluations(lex *lexicon.Lexicon, course *lexicon.Course, a *analyze.Analyzer, dir, dish string) ([]corpus.Evaluation, error) {
-	var out []corpus.Evaluation
+func evaluations(lex *lexicon.Lexicon, course *lexicon.Course, a *analyze.Analyzer, dir, dish string) ([]corpus.Reported, error) {
+	var out []corpus.Reported
 	err := filepath.WalkDir(dir, func(path string, e fs.DirEntry, err error) error {
 		if err != nil {
 			return fmt.Errorf("%q cannot be read; check that you may read it", path)
@@ -170,7 +170,7 @@ func evaluations(lex *lexicon.Lexicon, course *lexicon.Course, a *analyze.Analyz
 			return fmt.Errorf("%q: %w", path, err)
 		}
 		report := a.Read(analyze.Input{Text: text}, analyze.Brief{Dish: d, Questions: 1})
-		out = append(out, corpus.Evaluation{Name: filepath.ToSlash(name), Dish: d.Name, Report: report})
+		out = append(out, corpus.Reported{Name: filepath.ToSlash(name), Dish: d.Name, Report: report})
 		return nil
 	})
 	if err == nil && len(out) == 0 {
@@ -229,7 +229,7 @@ func suggestionSheet(s streams, lex *lexicon.Lexicon, dishes []string, rows []su
 	return lex.WriteSheet(s.out, words)
 }
 
-func writeSuggestions(s streams, o dishSuggestOptions, texts []corpus.Evaluation, dishes []string, rows []suggestionRow) error {
+func writeSuggestions(s streams, o dishSuggestOptions, texts []corpus.Reported, dishes []string, rows []suggestionRow) error {
 	p := newPaper(s.page)
 	for _, d := range dishes {
 		n := 0
