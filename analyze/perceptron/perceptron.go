@@ -6,183 +6,200 @@
 // It exists because prose offers no way to hand it tokens: its tokenizer
 // loses byte offsets, lets every repetition of a word in a text share one tag,
 // and cannot see "dont" or "i". The tests hold this package against prose.
+//
+// The weights stand in a file of their own (weights.go says in which form), so
+// that the program carries neither prose nor the megabytes of other models that
+// come with it, and starts without decoding them.
 package perceptron
 
-import (
-	"bytes"
-	"encoding/gob"
-	"fmt"
-	"math"
-	"strconv"
-	"strings"
-
-	"github.com/jdkato/prose/v2"
-)
+import "strings"
 
 // Tagger assigns tags to the words of one sentence. It is built once, is never
 // changed afterwards, and is safe for use by many goroutines.
+//
+// A feature of the model is a place and what stands there: "the word before is
+// X", "the tag before is T and the word is X". Words, ends of words and tags
+// are looked up once and then know their rows of weights, so that no feature is
+// put into words while tagging.
 type Tagger struct {
-	classes []string
-	fixed   map[string]string // words that are always tagged alike
-	weights map[string][]weight
+	tags    []string // names: the classes that the weights vote for, then others
+	classes int      // how many of the tags are classes
+	weights []int32  // of all rows; see row
+
+	words  map[string]int32 // places in known
+	known  []word           // the first is a word the model has not met
+	tagged []taggedRow      // of all words; see word
+	ends   map[uint32]ends  // by endOf
+	firsts [256]row         // by the first byte of the word
+
+	bias    row
+	before  []row // by the tag before
+	before2 []row // by the tag two before
+	both    []row // by both, the tag before times len(tags) plus the one before it
+
+	start, start2, empty, dash, trace, noun tag // see certain and Tag
 }
 
-// weight is what one feature adds to the score of one class, in thousandths:
-// every published weight is a multiple of 0.001, so sums are exact and do not
-// depend on their order.
-type weight struct {
-	class int32
-	milli int32
+// tag is a place in Tagger.tags.
+type tag uint8
+
+// open is the tag of a word that needs its context.
+const open = tag(255)
+
+// row is the weights of one feature: in the lowest six bits how many there are,
+// above them where they begin in Tagger.weights. An unknown feature has row 0.
+//
+// A weight holds its class in the lowest six bits and above them what it adds
+// to the score of the class, in thousandths: every published weight is a
+// multiple of 0.001, so sums are exact and do not depend on their order.
+type row uint32
+
+const (
+	lowBits = 6
+	lowMask = 1<<lowBits - 1
+)
+
+// word is what the model knows of a word: its tag if that is always the same,
+// and its rows by where it stands: here, one or two before, one or two after,
+// and here behind a certain tag.
+type word struct {
+	fixed                                tag
+	here, before, before2, after, after2 row
+	tagged, tagEnd                       int32 // those rows in Tagger.tagged
 }
 
-// New decodes the weights that prose carries. It costs about a fifth of a
-// second, so share the result. An error means that the prose module in use
-// holds other data than the version this package was written for.
-func New() (*Tagger, error) {
-	t := &Tagger{}
-	if err := decode("classes", &t.classes); err != nil {
-		return nil, err
-	}
-	if err := decode("tags", &t.fixed); err != nil {
-		return nil, err
-	}
-	var raw map[string]map[string]float64
-	if err := decode("weights", &raw); err != nil {
-		return nil, err
-	}
-	index := make(map[string]int32, len(t.classes))
-	for i, c := range t.classes {
-		index[c] = int32(i)
-	}
-	t.weights = make(map[string][]weight, len(raw))
-	for feature, byClass := range raw {
-		ws := make([]weight, 0, len(byClass))
-		for class, w := range byClass {
-			i, ok := index[class]
-			if !ok {
-				i = int32(len(t.classes))
-				index[class] = i
-				t.classes = append(t.classes, class)
-			}
-			ws = append(ws, weight{class: i, milli: int32(math.Round(w * 1000))})
-		}
-		t.weights[feature] = ws
-	}
-	return t, nil
+type taggedRow struct {
+	tag tag
+	row row
 }
 
-func decode(name string, into any) error {
-	path := "model/AveragedPerceptron/" + name + ".gob"
-	data, err := prose.Asset(path)
-	if err != nil {
-		return fmt.Errorf("perceptron: prose has no %s: %w", path, err)
-	}
-	if err := gob.NewDecoder(bytes.NewReader(data)).Decode(into); err != nil {
-		return fmt.Errorf("perceptron: reading prose's %s: %w", path, err)
-	}
-	return nil
-}
+// ends is the rows of the last three bytes of a word: here, before and after.
+type ends struct{ here, before, after row }
+
+// scores is the score of each class, in thousandths.
+type scores [1 << lowBits]int32
 
 // Knows reports whether the tagger met the word, in lower case, often enough
 // in its training text to have learnt something about it.
 func (t *Tagger) Knows(word string) bool {
-	_, ok := t.weights["i word "+word]
-	if !ok {
-		_, ok = t.fixed[word]
-	}
-	return ok
+	w := &t.known[t.words[word]]
+	return w.here != 0 || w.fixed != open
+}
+
+// seen is a word of the sentence as its neighbours see it.
+type seen struct {
+	word int32
+	ends ends
 }
 
 // Tag returns one tag for each word of a sentence, from left to right. Words
 // are split as in the Penn Treebank ("do", "n't"). It never fails; an empty
 // word is tagged as an empty string.
 func (t *Tagger) Tag(words []string) []string {
-	context := make([]string, 0, len(words)+4)
-	context = append(context, "-START-", "-START2-")
+	var fewContext [48]seen // most sentences need no more, and so no memory
+	var fewCertain [len(fewContext)]tag
+	context, certain := fewContext[:0], fewCertain[:0]
+	context = append(context, t.look("-START-"), t.look("-START2-"))
 	for _, w := range words {
-		context = append(context, normalize(w))
+		n := normalize(w)
+		context = append(context, t.look(n))
+		as := context[len(context)-1].word
+		if n != w {
+			as = t.words[w]
+		}
+		certain = append(certain, t.certain(w, as))
 	}
-	context = append(context, "-END-", "-END2-")
+	context = append(context, t.look("-END-"), t.look("-END2-"))
 
 	tags := make([]string, len(words))
-	scores := make([]int32, len(t.classes))
-	key := make([]byte, 0, 64)
-	prev, prev2 := "-START-", "-START2-"
+	prev, prev2 := t.start, t.start2
 	for i, w := range words {
-		tag, ok := t.certain(w)
-		if !ok {
-			clear(scores)
-			key = t.score(scores, key, context, i+2, w, prev, prev2)
-			tag = t.best(scores)
+		now := certain[i]
+		if now == open {
+			s := t.score((*[5]seen)(context[i:i+5]), w, prev, prev2)
+			now = t.best(&s)
 		}
-		tags[i] = tag
-		prev2, prev = prev, tag
+		tags[i] = t.tags[now]
+		prev2, prev = prev, now
 	}
 	return tags
 }
 
-// certain returns the tag of a word that needs no context.
-func (t *Tagger) certain(w string) (string, bool) {
-	switch {
-	case w == "":
-		return "", true
-	case w == "-":
-		return "-", true
-	case w == "0" || w == "*":
-		// Trace symbols of the treebank, which prose keeps apart.
-		return "-NONE-", true
-	case strings.HasPrefix(w, "@"):
-		return "NN", true
-	}
-	tag, ok := t.fixed[w]
-	return tag, ok
+func (t *Tagger) look(w string) seen {
+	return seen{t.words[w], t.ends[endOf(w)]}
 }
 
-// score adds up the weights of the features of the word at context[c]. The
-// features are those the weights were trained with: the word and its ends, the
-// two words on either side, and the two tags to the left.
-func (t *Tagger) score(scores []int32, key []byte, context []string, c int, w, prev, prev2 string) []byte {
-	add := func(parts ...string) {
-		key = key[:0]
-		for _, p := range parts {
-			key = append(key, p...)
-		}
-		for _, x := range t.weights[string(key)] {
-			scores[x.class] += x.milli
+// certain returns the tag of a word that needs no context, or open.
+func (t *Tagger) certain(w string, as int32) tag {
+	switch {
+	case w == "":
+		return t.empty
+	case w == "-":
+		return t.dash
+	case w == "0" || w == "*":
+		return t.trace // symbols of the treebank, which prose keeps apart
+	case w[0] == '@':
+		return t.noun
+	}
+	return t.known[as].fixed
+}
+
+// score adds up the weights of the features of the word in the middle of the
+// five. The features are those the weights were trained with: the word and its
+// ends, the two words on either side, and the two tags to the left.
+func (t *Tagger) score(context *[5]seen, w string, prev, prev2 tag) scores {
+	var s scores
+	here := &t.known[context[2].word]
+	t.add(&s, t.bias)
+	t.add(&s, t.ends[endOf(w)].here)
+	t.add(&s, t.firsts[w[0]])
+	t.add(&s, t.before[prev])
+	t.add(&s, t.before2[prev2])
+	t.add(&s, t.both[int(prev)*len(t.tags)+int(prev2)])
+	t.add(&s, here.here)
+	for _, x := range t.tagged[here.tagged:here.tagEnd] {
+		if x.tag == prev {
+			t.add(&s, x.row)
 		}
 	}
-	before, after := context[c-1], context[c+1]
-	add("bias")
-	add("i suffix ", suffix(w))
-	add("i pref1 ", string(rune(w[0])))
-	add("i-1 tag ", prev)
-	add("i-2 tag ", prev2)
-	add("i tag+i-2 tag ", prev, " ", prev2)
-	add("i word ", context[c])
-	add("i-1 tag+i word ", prev, " ", context[c])
-	add("i-1 word ", before)
-	add("i-1 suffix ", suffix(before))
-	add("i-2 word ", context[c-2])
-	add("i+1 word ", after)
-	add("i+1 suffix ", suffix(after))
-	add("i+2 word ", context[c+2])
-	return key
+	t.add(&s, t.known[context[1].word].before)
+	t.add(&s, context[1].ends.before)
+	t.add(&s, t.known[context[0].word].before2)
+	t.add(&s, t.known[context[3].word].after)
+	t.add(&s, context[3].ends.after)
+	t.add(&s, t.known[context[4].word].after2)
+	return s
+}
+
+func (t *Tagger) add(s *scores, r row) {
+	from := r >> lowBits
+	for _, w := range t.weights[from : from+r&lowMask] {
+		s[w&lowMask] += w >> lowBits
+	}
 }
 
 // best returns the class with the highest score; of equal ones the first in
 // the published order. (prose leaves ties to the order of a map.)
-func (t *Tagger) best(scores []int32) string {
+func (t *Tagger) best(s *scores) tag {
 	top := 0
-	for i, s := range scores {
-		if s > scores[top] {
+	for i, x := range s[:t.classes] {
+		if x > s[top] {
 			top = i
 		}
 	}
-	return t.classes[top]
+	return tag(top)
 }
 
-// suffix returns the last three bytes: the features were trained on bytes.
-func suffix(s string) string { return s[max(0, len(s)-3):] }
+// endOf returns the last three bytes of a word as a number, and in its highest
+// byte how many there are: the features were trained on bytes.
+func endOf(s string) uint32 {
+	s = s[max(0, len(s)-3):]
+	n := uint32(len(s)) << 24
+	for i := range len(s) {
+		n |= uint32(s[i]) << (8 * i)
+	}
+	return n
+}
 
 // normalize maps a word to the form the features use for it.
 func normalize(w string) string {
@@ -199,7 +216,15 @@ func normalize(w string) string {
 	return strings.ToLower(w)
 }
 
-func isInt(s string) bool {
-	_, err := strconv.Atoi(s)
-	return err == nil
+// isInt reports whether a word is figures, perhaps behind a sign.
+func isInt(w string) bool {
+	if w[0] == '+' || w[0] == '-' {
+		w = w[1:]
+	}
+	for i := range len(w) {
+		if w[i] < '0' || w[i] > '9' {
+			return false
+		}
+	}
+	return true
 }
