@@ -56,7 +56,7 @@ func sentences(text string) int {
 // least one: groups of vowels, without the silent ones at the end. Figures
 // count as one.
 func Syllables(word string) int {
-	w := strings.ToLower(strings.NewReplacer("’", "", "'", "").Replace(word))
+	w := strings.ToLower(strings.ReplaceAll(strings.ReplaceAll(word, "’", ""), "'", ""))
 	if n, ok := oddSyllables(w); ok {
 		return n
 	}

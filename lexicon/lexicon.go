@@ -12,6 +12,7 @@ import (
 	"fmt"
 	"io/fs"
 	"strings"
+	"sync"
 )
 
 //go:embed builtin
@@ -50,52 +51,90 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 	if err != nil {
 		return nil, err
 	}
-	var problems Problems
-	reading, err := parseReading(base, &problems)
+	files, err := dishFiles(append([]fs.FS{base}, layers...))
 	if err != nil {
+		return nil, err
+	}
+	// The files are parsed side by side, for parsing is most of the time that the
+	// program takes to start. Each keeps its own list of problems.
+	var (
+		parsing     sync.WaitGroup
+		reading     *Reading
+		readingErr  error
+		problems    Problems
+		questions   = newWordingSource()
+		questionErr error
+	)
+	parsing.Go(func() { reading, readingErr = parseReading(base, &problems) })
+	parsing.Go(func() { questionErr = questions.parse(base) })
+	for i := range files {
+		parsing.Go(files[i].parse)
+	}
+	parsing.Wait()
+	if err := errors.Join(readingErr, questionErr); err != nil {
 		return nil, err
 	}
 	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}, laid: map[row]bool{}}
 	types := map[string]*dishFile{}
 	var order []string
-	for n, layer := range append([]fs.FS{base}, layers...) {
-		files, err := fs.Glob(layer, "dishes/*.yaml")
-		if err != nil {
-			return nil, err
+	for _, f := range files {
+		d := f.dish
+		if d == nil {
+			continue
 		}
-		for _, name := range files {
-			data, err := fs.ReadFile(layer, name)
-			if err != nil {
-				problems = append(problems, Problem{File: name, Layer: n, Text: "cannot be read: " + err.Error()})
-				continue
-			}
-			d := parseDish(source{file: name, layer: n, problems: &problems}, data)
-			if d == nil {
-				continue
-			}
-			if under, ok := types[d.dish.Name]; ok {
-				d = under.overlaid(d)
-			} else {
-				order = append(order, d.dish.Name)
-			}
-			types[d.dish.Name] = d
+		if under, ok := types[d.dish.Name]; ok {
+			d = under.overlaid(d)
+		} else {
+			order = append(order, d.dish.Name)
 		}
+		types[d.dish.Name] = d
 	}
-	lex.resolve(types, order, &problems)
+	lex.resolve(types, order)
+	for _, f := range files {
+		problems = append(problems, *f.problems...)
+	}
+	lex.Reading.Wordings = questions.read(lex)
 	// A word that a tutor adds may stand in a built-in wording. Such a wording is
 	// left out and is no mistake of the tutor's.
-	wordings := &problems
-	if len(layers) > 0 {
-		wordings = &Problems{}
-	}
-	if err := lex.readWordings(base, wordings); err != nil {
-		return nil, err
+	if len(layers) == 0 {
+		problems = append(problems, *questions.problems...)
 	}
 	if len(problems) > 0 {
 		problems.sort()
 		return lex, problems
 	}
 	return lex, nil
+}
+
+// layerFile is a dish file of one of the layers.
+type layerFile struct {
+	source
+	layer fs.FS
+	dish  *dishFile // nil when nothing of it can be read
+}
+
+// dishFiles lists the dish files of the layers, those below first.
+func dishFiles(layers []fs.FS) ([]layerFile, error) {
+	var out []layerFile
+	for n, layer := range layers {
+		names, err := fs.Glob(layer, "dishes/*.yaml")
+		if err != nil {
+			return nil, err
+		}
+		for _, name := range names {
+			out = append(out, layerFile{source: source{file: name, layer: n, problems: &Problems{}}, layer: layer})
+		}
+	}
+	return out, nil
+}
+
+func (f *layerFile) parse() {
+	data, err := fs.ReadFile(f.layer, f.file)
+	if err != nil {
+		f.problem(nil, "cannot be read: %v", err)
+		return
+	}
+	f.dish = parseDish(f.source, data)
 }
 
 // Types returns the dish types that have dishes, by name.

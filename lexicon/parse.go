@@ -108,6 +108,7 @@ func parseDish(s source, data []byte) *dishFile {
 	for i := range d.dish.Words {
 		d.dish.Words[i].From = d.dish.Name // the row "type" may stand last
 	}
+	sortWords(d.dish.Words)
 	if d.dish.Title == "" {
 		first, n := utf8.DecodeRuneInString(d.dish.Name)
 		d.dish.Title = string(unicode.ToUpper(first)) + strings.ReplaceAll(d.dish.Name[n:], "-", " ")

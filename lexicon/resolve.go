@@ -2,6 +2,7 @@ package lexicon
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 )
@@ -57,37 +58,32 @@ func laidOver[K comparable](below, above map[K]place) map[K]place {
 }
 
 // mergeWords returns the words below with those above laid over them and those
-// left out taken away.
+// left out taken away. Both lists are sorted, and so is what it returns.
 func mergeWords(below, above []Word, without []wordKey) []Word {
-	gone := map[wordKey]bool{}
+	gone := make(map[wordKey]bool, len(without))
 	for _, k := range without {
 		gone[k] = true
 	}
-	at := map[wordKey]int{}
-	var out []Word
+	out := make([]Word, 0, len(below)+len(above))
 	for _, w := range below {
-		k := wordKey{w.Sense, w.Word}
-		if gone[k] {
+		for len(above) > 0 && compareWords(above[0], w) < 0 {
+			out = append(out, above[0])
+			above = above[1:]
+		}
+		if len(above) > 0 && compareWords(above[0], w) == 0 {
+			w = above[0]
+			above = above[1:]
+		} else if gone[wordKey{w.Sense, w.Word}] {
 			continue
 		}
-		at[k] = len(out)
 		out = append(out, w)
 	}
-	for _, w := range above {
-		k := wordKey{w.Sense, w.Word}
-		if i, ok := at[k]; ok {
-			out[i] = w
-			continue
-		}
-		at[k] = len(out)
-		out = append(out, w)
-	}
-	return out
+	return append(out, above...)
 }
 
 // resolve gives every type what it inherits and runs the checks that need more
 // than one file.
-func (l *Lexicon) resolve(types map[string]*dishFile, order []string, problems *Problems) {
+func (l *Lexicon) resolve(types map[string]*dishFile, order []string) {
 	const (
 		fresh = iota
 		open
@@ -131,7 +127,6 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string, problems *
 				f.checkWithout(l.dishes[family])
 			}
 		}
-		sortWords(d.Words)
 		if !circled[name] {
 			f.check(d, l.Reading)
 		}
@@ -189,17 +184,15 @@ func inherit(family, d Dish, without []wordKey) Dish {
 	return d
 }
 
-func sortWords(words []Word) {
-	rank := map[Sense]int{}
-	for i, s := range Senses() {
-		rank[s] = i
+// sortWords sorts by sense and then alphabetically; no word stands twice in a
+// sense.
+func sortWords(words []Word) { slices.SortFunc(words, compareWords) }
+
+func compareWords(a, b Word) int {
+	if a.Sense != b.Sense {
+		return slices.Index(Senses(), a.Sense) - slices.Index(Senses(), b.Sense)
 	}
-	sort.SliceStable(words, func(i, j int) bool {
-		if words[i].Sense != words[j].Sense {
-			return rank[words[i].Sense] < rank[words[j].Sense]
-		}
-		return words[i].Word < words[j].Word
-	})
+	return strings.Compare(a.Word, b.Word)
 }
 
 // checkWithout reports words left out that the family does not have.
@@ -221,10 +214,6 @@ func (d *dishFile) checkWithout(family Dish) {
 // check runs the checks of a resolved type: vague words, forms that belong to
 // another word, and gaps in scales.
 func (d *dishFile) check(resolved Dish, reading *Reading) {
-	heads := map[string][]Word{}
-	for _, w := range resolved.Words {
-		heads[w.Word] = append(heads[w.Word], w)
-	}
 	for _, w := range d.dish.Words {
 		at := d.wordAt[wordKey{w.Sense, w.Word}]
 		if reading.IsVague(w.Word) {
@@ -236,20 +225,30 @@ func (d *dishFile) check(resolved Dish, reading *Reading) {
 				at.mistake("%q lists itself as a form; take it out", w.Word)
 				continue
 			}
-			others := heads[form]
-			if len(others) == 0 {
-				continue
-			}
-			same := false
-			for _, o := range others {
-				same = same || o.Sense == w.Sense
-			}
-			if !same {
-				at.mistake("the form %q of %q is itself a word of %s; take it out of one of the two", form, w.Word, others[0].Sense)
+			if other := anotherSense(resolved.Words, form, w.Sense); other != "" {
+				at.mistake("the form %q of %q is itself a word of %s; take it out of one of the two", form, w.Word, other)
 			}
 		}
 	}
 	d.checkScales(resolved)
+}
+
+// anotherSense returns the first sense in which a form is a word of its own, or
+// "" when it is none or is one of the same sense.
+func anotherSense(words []Word, form string, sense Sense) Sense {
+	other := Sense("")
+	for _, s := range Senses() {
+		if _, found := slices.BinarySearchFunc(words, Word{Word: form, Sense: s}, compareWords); !found {
+			continue
+		}
+		if s == sense {
+			return ""
+		}
+		if other == "" {
+			other = s
+		}
+	}
+	return other
 }
 
 func (d *dishFile) checkScales(resolved Dish) {

@@ -99,19 +99,31 @@ func senseNames() []string {
 	return out
 }
 
-// readWordings reads reading/questions.yaml strictly. It runs when the word
-// lists are known, for a wording may hold none of their words.
-func (l *Lexicon) readWordings(base fs.FS, problems *Problems) error {
-	const file = "reading/questions.yaml"
-	data, err := fs.ReadFile(base, file)
-	if err != nil {
-		return err
+// wordingSource is reading/questions.yaml: parsed at once with all the others,
+// but read strictly only when the word lists are known, for a wording may hold
+// none of their words.
+type wordingSource struct {
+	source
+	root *yaml.Node // nil when nothing of it can be read
+}
+
+func newWordingSource() *wordingSource {
+	return &wordingSource{source: source{file: "reading/questions.yaml", problems: &Problems{}}}
+}
+
+func (w *wordingSource) parse(base fs.FS) error {
+	data, err := fs.ReadFile(base, w.file)
+	if err == nil {
+		w.root = w.source.root(data)
 	}
-	s := source{file: file, problems: problems}
-	if root := s.root(data); root != nil {
-		l.Reading.Wordings = s.wordingFile(root, l, nil)
+	return err
+}
+
+func (w *wordingSource) read(l *Lexicon) map[string]map[string]map[string][]string {
+	if w.root == nil {
+		return nil
 	}
-	return nil
+	return w.wordingFile(w.root, l, nil)
 }
 
 // wordingFile reads a tree of wordings and reports everything that is wrong
@@ -128,7 +140,7 @@ func (s source) wordingFile(root *yaml.Node, lex *Lexicon, below map[string]map[
 			}
 		}
 	}
-	rule := wordingRule{describing: lex.describing(), lex: lex}
+	rule := wordingRule{describing: lex.describing(), lex: lex, judges: map[string]bool{}}
 	tree := wordingTree()
 	found := s.branch(root, "questions", names(tree, func(x wordingSection) string { return x.name }), below == nil)
 	for _, section := range tree {
@@ -224,6 +236,16 @@ func (s source) wordingsOf(n *yaml.Node, what string, place wordingPlace, rule w
 type wordingRule struct {
 	lex        *Lexicon
 	describing map[string][]string // see Lexicon.describing
+	judges     map[string]bool     // the words met so far, and whether they judge
+}
+
+func (r wordingRule) isVague(word string) bool {
+	judges, met := r.judges[word]
+	if !met {
+		judges = r.lex.Reading.IsVague(word)
+		r.judges[word] = judges
+	}
+	return judges
 }
 
 // wrong says what is wrong with a wording and how to mend it, one line each.
@@ -291,11 +313,13 @@ func slotsOf(text string) (slots []string, rest string, ok bool) {
 
 // filled puts plain words in the place of the slots, a quote of so many.
 func filled(text string, quote int) string {
-	words := strings.TrimSpace(strings.Repeat("stir ", quote))
-	return strings.NewReplacer(
-		"{words}", words, "{word}", "lovely", "{noun}", "crust", "{dish}", "pea soup",
-		"{moment}", "when you lift the lid", "{count}", "40",
-	).Replace(text)
+	for _, slot := range []struct{ name, words string }{
+		{"{words}", strings.TrimSpace(strings.Repeat("stir ", quote))}, {"{word}", "lovely"}, {"{noun}", "crust"},
+		{"{dish}", "pea soup"}, {"{moment}", "when you lift the lid"}, {"{count}", "40"},
+	} {
+		text = strings.ReplaceAll(text, slot.name, slot.words)
+	}
+	return text
 }
 
 // telling returns the words of a text that judge or describe food as sensed.
@@ -303,7 +327,7 @@ func (r wordingRule) telling(text string) []string {
 	var out []string
 	words := wordsOf(strings.ToLower(strings.ReplaceAll(text, "|", " . ")))
 	for i, w := range words {
-		if r.lex.Reading.IsVague(w) {
+		if r.isVague(w) {
 			out = append(out, w)
 			continue
 		}

@@ -42,10 +42,9 @@ func wordingProblems(tb testing.TB, file string) (map[string]map[string]map[stri
 	tb.Helper()
 	lex := loadedCopy(tb)
 	lex.Reading.Wordings = nil
-	var problems Problems
-	err := lex.readWordings(fstest.MapFS{wordingFileName: &fstest.MapFile{Data: []byte(file)}}, &problems)
-	require.NoError(tb, err)
-	return lex.Reading.Wordings, problems
+	w := newWordingSource()
+	require.NoError(tb, w.parse(fstest.MapFS{wordingFileName: &fstest.MapFile{Data: []byte(file)}}))
+	return w.read(lex), *w.problems
 }
 
 func TestBuiltinWordingsAreFreeOfProblems(t *testing.T) {
