@@ -10,8 +10,6 @@ import (
 
 	"github.com/spf13/pflag"
 
-	"saywhy/analyze"
-	"saywhy/analyze/perceptron"
 	"saywhy/lexicon"
 )
 
@@ -57,7 +55,7 @@ func loadAll(dir string) (*lexicon.Lexicon, *lexicon.Course, lexicon.Problems, e
 	var err error
 	course := &lexicon.Course{}
 	if dir == "" {
-		lex, err = lexicon.Load()
+		lex, err = builtin()
 	} else {
 		if err := isFolder(dir); err != nil {
 			return nil, nil, nil, err
@@ -93,19 +91,6 @@ func problemLine(dir string, p lexicon.Problem) string {
 		p.File = "built in: " + p.File
 	}
 	return oneLine(p.Error())
-}
-
-// loadCourseAnalyzer builds what reads texts from a course.
-func loadCourseAnalyzer(dir string) (*lexicon.Lexicon, *lexicon.Course, *analyze.Analyzer, error) {
-	lex, course, err := loadLexicon(dir)
-	if err != nil {
-		return nil, nil, nil, err
-	}
-	tagger, err := perceptron.New()
-	if err != nil {
-		return nil, nil, nil, err
-	}
-	return lex, course, analyze.New(lex, tagger), nil
 }
 
 // cooked returns the dish type for a name that a person gave, and what was

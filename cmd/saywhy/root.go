@@ -9,10 +9,6 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
-
-	"saywhy/analyze"
-	"saywhy/analyze/perceptron"
-	"saywhy/lexicon"
 )
 
 // streams are what a command reads and writes, and what it writes on.
@@ -108,19 +104,6 @@ func flagMessage(err error) string {
 		msg = msg[:i] + ": a whole number is needed"
 	}
 	return msg
-}
-
-// loadAnalyzer builds what reads texts from the built-in lexicon.
-func loadAnalyzer() (*lexicon.Lexicon, *analyze.Analyzer, error) {
-	lex, err := lexicon.Load()
-	if err != nil {
-		return nil, nil, err
-	}
-	tagger, err := perceptron.New()
-	if err != nil {
-		return nil, nil, err
-	}
-	return lex, analyze.New(lex, tagger), nil
 }
 
 // readFile reads a whole file that a person named. The error says what to do.
