@@ -20,6 +20,7 @@ type Reading struct {
 	Cues      []Labelled       // signs of the areas
 	Dangers   []Labelled       // signs of a caution
 	Cautions  map[string]Caution
+	Hazards   []Hazard            // what to watch for, what hurts worst first
 	Allergens map[string][]string // by group of UK law: words for foods that usually hold it
 	Spelling  map[string]string   // common misspellings of the words that rules look for
 	RealWords map[string]bool     // words that no slip is mended in
@@ -167,6 +168,7 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 			})
 			r.Cautions[key] = c
 		}},
+		{"hazards", func(s source, key string, v *yaml.Node) { r.Hazards = append(r.Hazards, s.readHazard(key, v)) }},
 	}
 	for _, f := range files {
 		s, root, err := open(f.name)

@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"saywhy/cmd/handout"
 	"saywhy/lexicon"
 )
 
@@ -104,7 +105,7 @@ func words(out io.Writer, on page, o wordsOptions) error {
 		}
 		return lex.WriteSheet(out, list)
 	case "html":
-		return writeWordsPage(out, dish, what, senses)
+		return handout.NewWords(dish, what, senses).WriteHTML(out)
 	}
 	return writeWords(out, on, dish, senses)
 }
@@ -134,7 +135,7 @@ func writeWords(out io.Writer, on page, dish lexicon.Dish, senses []lexicon.Sens
 		if m := dish.Moments[s]; m != "" {
 			p.item("  ", "Notice it "+m+".")
 		}
-		with, without := partScales(scales(dish.BySense(s)), typical)
+		with, without := handout.PartScales(handout.Scales(dish.BySense(s)), typical)
 		writeWordList(p, with, typical)
 		if len(other) > 0 {
 			p.heading(fmt.Sprintf("FOR OTHER FOOD TOO: %s (%s)", s, count(len(other), "word")))
@@ -145,9 +146,9 @@ func writeWords(out io.Writer, on page, dish lexicon.Dish, senses []lexicon.Sens
 }
 
 // writeWordList writes scales, then words with their meanings.
-func writeWordList(p *paper, list []scale, words []lexicon.Word) {
+func writeWordList(p *paper, list []handout.Scale, words []lexicon.Word) {
 	for _, scale := range list {
-		p.item("  "+scale.name+": ", scale.text())
+		p.item("  "+scale.Name+": ", strings.Join(scale.Words(" or "), " – "))
 	}
 	p.blank()
 	for _, w := range words {
@@ -206,58 +207,4 @@ func orEmpty(s []string) []string {
 		return []string{}
 	}
 	return s
-}
-
-// scale is the words of one scale, by step.
-type scale struct {
-	name  string
-	steps [][]string
-}
-
-func (s scale) text() string {
-	var out []string
-	for _, words := range s.steps {
-		if len(words) > 0 {
-			out = append(out, strings.Join(words, " or "))
-		}
-	}
-	return strings.Join(out, " – ")
-}
-
-// scales gathers the scales of a list in the order of their first words.
-func scales(list []lexicon.Word) []scale {
-	var out []scale
-	at := map[string]int{}
-	for _, w := range list {
-		if w.Scale == "" {
-			continue
-		}
-		i, ok := at[w.Scale]
-		if !ok {
-			i = len(out)
-			at[w.Scale] = i
-			out = append(out, scale{name: w.Scale})
-		}
-		for len(out[i].steps) < w.Step {
-			out[i].steps = append(out[i].steps, nil)
-		}
-		out[i].steps[w.Step-1] = append(out[i].steps[w.Step-1], w.Word)
-	}
-	return out
-}
-
-// partScales tells the scales that some words stand on from the others.
-func partScales(all []scale, words []lexicon.Word) (with, without []scale) {
-	on := map[string]bool{}
-	for _, w := range words {
-		on[w.Scale] = true
-	}
-	for _, s := range all {
-		if on[s.name] {
-			with = append(with, s)
-		} else {
-			without = append(without, s)
-		}
-	}
-	return with, without
 }
