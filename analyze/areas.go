@@ -35,7 +35,7 @@ func (d areas) read(r *reading) {
 			s.signs = nil
 		} else if startsWithHeading(s.tokens) {
 			changes = false
-		} else if changes {
+		} else if changes && plansChange(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
@@ -53,6 +53,28 @@ func (d areas) read(r *reading) {
 			}
 		}
 	}
+}
+
+// plansChange reports whether a sentence under a heading such as "Next time"
+// tells a change: it compares or asks for something to be done. One that tells
+// how things were has gone on to another matter.
+func plansChange(s *sentence) bool {
+	for i := range s.tokens {
+		if s.tokens[i].tag == "VBD" || s.tokens[i].tag == "VBZ" {
+			return false
+		}
+	}
+	return compares(s.tokens, -1) || len(s.tokens) > 0 && (s.tokens[0].tagIn("VB", "VBP") || s.tokens[0].in("not", "no", "maybe", "more", "less"))
+}
+
+// conditional reports whether a sentence speaks of what is not yet so.
+func conditional(tokens []token) bool {
+	for i := range tokens {
+		if tokens[i].in("would", "'d", "will", "'ll", "might", "could", "should", "may", "can") || tokens[i].in("is", "makes", "gives", "stops", "helps") {
+			return true
+		}
+	}
+	return false
 }
 
 // isHeading reports whether a sentence is only a heading: at most four words,
@@ -87,13 +109,7 @@ func (d areas) signs(s *sentence) []sign {
 		}
 		out = append(out, sign{area: w.sense.Area(), told: true, from: w.from, to: w.to})
 	}
-	change := len(s.tokens)
 	hits := d.words.cues.find(s.tokens)
-	for _, h := range hits {
-		if lexicon.Area(h.Label) == lexicon.Improvement && h.Step == "told" && h.from < change {
-			change = h.from
-		}
-	}
 	described := make([]bool, len(s.tokens))
 	for _, w := range s.sensory {
 		for i := w.from; i < w.to; i++ {
@@ -102,13 +118,14 @@ func (d areas) signs(s *sentence) []sign {
 	}
 	for _, h := range hits {
 		area := lexicon.Area(h.Label)
-		if area == lexicon.Technique && (h.from >= change || passive(s.tokens, h) || described[h.from] || inPassing(s.tokens, h.from)) {
+		if area == lexicon.Technique && (described[h.from] || !d.carriedOut(s, h, hits)) {
 			continue
 		}
-		out = append(out, sign{area: area, told: h.Step == "told", from: h.from, to: h.to})
+		out = append(out, sign{area: area, told: h.Step != "named", from: h.from, to: h.to})
 	}
-	for _, h := range d.words.dangers.find(s.tokens) {
-		if a := dangerArea(h); a != "" && !imagined(s.tokens, h.from) {
+	dangers := d.words.dangers.find(s.tokens)
+	for _, h := range dangers {
+		if a := dangerArea(h); a != "" && !imagined(s.tokens, h.from) && !(h.Label == "injury" && averted(s.tokens, dangers, h)) {
 			out = append(out, sign{area: a, told: true, from: h.from, to: h.to})
 		}
 	}
@@ -187,6 +204,9 @@ func (d areas) advice(s *sentence, role Role) []sign {
 		}
 		if role == Learner && !compares(s.tokens, i) {
 			continue
+		}
+		if t.in("had", "did", "was", "mash") || t.norm == "give" && i+1 < len(s.tokens) && s.tokens[i+1].norm == "or" {
+			continue // "had it come out sooner", "give or take five minutes"
 		}
 		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (d.words.works[t.stem] || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
 			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
@@ -290,6 +310,9 @@ func (s *sentence) startsWithPointer() bool {
 // takeOver gives the sentence the areas of the one it points at.
 func (d areas) takeOver(s, before *sentence) {
 	for _, a := range before.areas {
+		if a == lexicon.Improvement && !conditional(s.tokens) {
+			continue // "That way my fingers stayed clean": it was done
+		}
 		if !s.has(a) {
 			s.signs = append(s.signs, sign{area: a})
 		}

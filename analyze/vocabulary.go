@@ -101,7 +101,7 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		v.know(f)
 	}
 	for _, l := range r.Cues {
-		if l.Label != string(lexicon.Technique) {
+		if l.Label != string(lexicon.Technique) || l.Step != "told" {
 			continue
 		}
 		for _, p := range l.Parts[:1] {

@@ -1,0 +1,121 @@
+package analyze
+
+import "saywhy/lexicon"
+
+// carriedOut reports whether a sign of technique tells how food was cooked,
+// and does not only name a step in passing while the sentence is about
+// something else.
+func (d areas) carriedOut(s *sentence, h hit, hits []hit) bool {
+	t := &s.tokens[h.from]
+	switch {
+	case h.Step == "told" && passive(s.tokens, h), inPassing(s.tokens, h.from):
+		return false
+	case inChange(s.tokens, h.from, hits):
+		return false // what would be done another time was not done
+	case addition(t) && !d.mannered(s, h) && !processed(s.tokens, h):
+		return false
+	case handling(t.stem) && serves(hits, h):
+		return false
+	case t.stem == "cut" && portions(s.tokens, h):
+		return false
+	}
+	return true
+}
+
+// inChange reports whether the half-sentence around token i tells a change for
+// another time: "I'd wring it in a cloth next time".
+func inChange(tokens []token, i int, hits []hit) bool {
+	from, to := halfStart(tokens, i), halfEnd(tokens, i)
+	for _, h := range hits {
+		if lexicon.Area(h.Label) == lexicon.Improvement && h.Step == "told" && (h.from >= from && h.from < to || h.to-1 == i) {
+			return true
+		}
+	}
+	return false
+}
+
+// handling reports whether a verb is one that every job in a kitchen needs, so
+// that beside a word of hygiene, safety, order or help it only says what was
+// kept clean, safe, ready or done alone: "I chopped everything before I
+// started", "he lowered them in away from him". A method such as kneading or
+// simmering is technique whatever stands beside it.
+func handling(stem string) bool {
+	switch stem {
+	case "cut", "chop", "slice", "grate", "peel", "core", "trim", "dice", "crack", "separ", "lay", "laid", "line", "greas", "spread", "pour", "lower", "drain", "lift", "scrape",
+		"squeez", "rins", "wrap", "cool", "freez", "froze", "dip", "add", "put", "use", "tip", "place", "spoon", "scoop", "roll", "carv", "heat", "mix", "stir", "shape", "pinch",
+		"steadi", "take", "took", "left", "leav", "had", "turn", "drop", "let", "cook", "bake", "lick", "touch", "fri", "marinad", "slid", "drizzl", "get", "got":
+		return true
+	}
+	return false
+}
+
+// serves reports whether a concrete sign of another work area stands near the
+// step h, so that the step is told for its sake.
+func serves(hits []hit, h hit) bool {
+	for _, o := range hits {
+		switch lexicon.Area(o.Label) {
+		case lexicon.Hygiene, lexicon.Safety, lexicon.Organisation, lexicon.Independence:
+			if o.Step == "told" && o.from <= h.to+beside && o.to >= h.from-beside {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// addition reports whether a verb only puts something in or on: what goes into
+// a dish is its recipe, and technique only when it is told when or how.
+func addition(t *token) bool {
+	return t.in("add", "adds", "added", "adding", "put", "putting", "use", "used", "using", "useing")
+}
+
+// mannered reports whether the half-sentence of step h tells its manner, its
+// order or its heat: "at once", "first", "cold butter", "under the grill".
+func (d areas) mannered(s *sentence, h hit) bool {
+	from, to := halfStart(s.tokens, h.from), halfEnd(s.tokens, h.from)
+	for _, c := range s.how {
+		if c.from >= from && c.from < to && c.from != h.from {
+			return true
+		}
+	}
+	for i := from; i < to; i++ {
+		if s.tokens[i].in("first", "last", "early", "late", "later", "beginning", "end", "start", "once", "slowly", "gradually", "gently", "bit", "time", "half",
+			"cold", "warm", "hot", "melted", "boiling", "softened", "chilled", "oven", "pan", "fridge", "freezer", "tin", "grill", "heat", "wok", "sieve", "sticks", "skewers", "scoop", "whisk", "blender", "mixer", "centre", "while", "after", "before", "until", "till", "same", "raw", "hands", "thermometer") {
+			return true
+		}
+	}
+	return false
+}
+
+// processed reports whether what is put in changes how the mixture works
+// (flour, liquid, fat, egg), and is told with its amount or its effect; salt,
+// sugar or a herb changes only the taste or the look.
+func processed(tokens []token, h hit) bool {
+	for i := h.from + 1; i < h.to; i++ {
+		if tokens[i].in("milk", "flour", "stock", "water", "oil", "egg", "eggs", "butter", "yeast", "cornflour", "cubes", "liquid") {
+			for j := h.from + 1; j <= h.to+1 && j < len(tokens); j++ {
+				if tokens[j].in("too", "much", "many", "more", "extra", "enough", "less") || tokens[j].norm == "to" && j+1 < len(tokens) && tokens[j+1].in("much", "make", "stop", "thicken") {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// portions reports whether a cut only opens or divides the finished dish, to
+// look inside or to serve: "we cut two in half to see", "when I cut into it".
+func portions(tokens []token, h hit) bool {
+	if i := h.from; i > 1 && tokens[i-1].norm == "to" && tokens[i-2].in("enough", "easy", "hard") {
+		return true // "set firmly enough to cut"
+	}
+	for j := h.from + 1; j < len(tokens) && j <= h.from+8; j++ {
+		if tokens[j].in("see", "check", "middle", "half", "open", "well", "easily", "clean", "cleanly", "slices", "off") || tokens[j].norm == "into" && j == h.from+1 || tokens[j].norm == "through" {
+			return true
+		}
+		if closesClause(tokens[j].norm) {
+			break
+		}
+	}
+	return false
+}
