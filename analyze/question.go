@@ -107,7 +107,7 @@ func (d asking) wishes(r *reading) []wish {
 		}
 		return kept
 	}
-	queue, first, second := keep(d.thin(r)), keep(d.unexplained(r)), keep(d.missing(r))
+	queue, first, second := keep(d.thin(r, doubt)), keep(d.unexplained(r)), keep(d.missing(r))
 	if r.saidAreas() < 4 {
 		first, second = second, first
 	}
@@ -178,13 +178,13 @@ func (d asking) after(r *reading, queue []wish) []wish {
 }
 
 // thin lists bare judging words and areas that are only named.
-func (d asking) thin(r *reading) []wish {
+func (d asking) thin(r *reading, doubt *doubt) []wish {
 	var out []wish
 	asked := map[lexicon.Area]bool{}
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		for n := range s.vague {
-			if q, ok := d.judged(r, s, &s.vague[n]); ok {
+			if q, ok := d.judged(r, s, &s.vague[n], doubt); ok {
 				out = append(out, q)
 				asked[q.area] = true
 			}
@@ -203,7 +203,7 @@ func (d asking) thin(r *reading) []wish {
 }
 
 // judged returns what could be asked about one judging word.
-func (d asking) judged(r *reading, s *sentence, v *vagueWord) (wish, bool) {
+func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wish, bool) {
 	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
@@ -216,9 +216,9 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord) (wish, bool) {
 	} else if work != "" {
 		q.area, q.group = work, string(work)
 	} else if judgesWork(s.tokens, v) {
-		q.area, q.group, q.list = d.untold(r, workAreas()), "whole", "work"
+		q.area, q.group, q.list = d.untold(r, workAreas(), doubt), "whole", "work"
 	} else {
-		q.area, q.group = d.untold(r, resultAreas()), "whole"
+		q.area, q.group = d.untold(r, resultAreas(), doubt), "whole"
 	}
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
@@ -279,14 +279,22 @@ func onlyWorkArea(s *sentence) lexicon.Area {
 	return found
 }
 
-// untold returns the first of the areas that nothing concrete is said of.
-func (d asking) untold(r *reading, areas []lexicon.Area) lexicon.Area {
+// untold returns the first of the areas that nothing concrete is said of, one
+// that no word of the text hints at before one that is hinted at.
+func (d asking) untold(r *reading, areas []lexicon.Area, doubt *doubt) lexicon.Area {
+	var hinted lexicon.Area
 	for _, a := range areas {
-		if row := r.row(a); row.Expected && !row.Detail {
+		if row := r.row(a); !row.Expected || row.Detail {
+			continue
+		}
+		if !doubt.weak[a] {
 			return a
 		}
+		if hinted == "" {
+			hinted = a
+		}
 	}
-	return ""
+	return hinted
 }
 
 // missing lists the areas of the brief that the text does not speak of, the

@@ -57,13 +57,15 @@ func hintsAt(t *token) lexicon.Area {
 	switch {
 	case t.in("should", "could", "would", "'d", "next", "wish", "needed", "improve"):
 		return lexicon.Improvement
-	case t.kind == lexicon.Person || t.in("help", "helped", "myself", "alone"):
+	case t.in("supposed", "suppose", "meant", "maybe"):
+		return lexicon.Improvement
+	case t.kind == lexicon.Person || t.in("help", "helped", "myself", "alone", "remind", "reminded", "told", "asked"):
 		return lexicon.Independence
 	case t.in("knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped"):
 		return lexicon.Safety
-	case t.in("clean", "cleaned", "dirty", "cover", "covered"):
+	case t.in("clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "glove", "plaster", "rinsed"):
 		return lexicon.Hygiene
-	case t.in("wait", "waited", "waiting", "forgot", "hours", "rushed"):
+	case t.in("wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere"):
 		return lexicon.Organisation
 	}
 	return ""
@@ -78,8 +80,9 @@ func (d *doubt) of(q wish) bool {
 	case "vague":
 		return contains(workAreas(), q.area) && !d.hollow(q.area)
 	case "detail":
-		// Who did what is told by a word ("by myself").
-		return q.area == lexicon.Independence || !d.hollow(q.area)
+		// Who did what is told by a word ("by myself"), and so is a change
+		// ("Next time none").
+		return q.area == lexicon.Independence || q.area == lexicon.Improvement || !d.hollow(q.area)
 	case "reason":
 		return d.reasoned(q.area)
 	}
@@ -108,17 +111,59 @@ const longSentence = 15
 
 // reasoned reports whether a sentence that speaks of the area holds what often
 // brings a reason, or the one beside it does: a connective, for the work so
-// many words, for a change the fault that it mends.
+// many words, for a change the fault that it mends, for what was sensed the
+// slip that led to it ("The middle was soggy. Too much sauce.").
 func (d *doubt) reasoned(a lexicon.Area) bool {
 	for _, n := range d.r.row(a).Sentences {
 		s := &d.r.sentences[n-1]
 		if len(s.why) > 0 || s.mayReason() || contains(workAreas(), a) && countWords(s.tokens) > longSentence {
 			return true
 		}
-		if n < len(d.r.sentences) && d.r.sentences[n].startsWithPointer() {
+		if a == lexicon.Technique && s.tellsSlip() {
+			return true // the slip is the cause itself
+		}
+		if n < len(d.r.sentences) && d.explainedBy(a, &d.r.sentences[n]) {
 			return true
 		}
-		if a == lexicon.Improvement && n > 1 && d.r.sentences[n-2].looksBack() {
+		if n > 1 && !contains(workAreas(), a) && (d.r.sentences[n-2].tellsSlip() || a == lexicon.Improvement && d.r.sentences[n-2].looksBack()) {
+			return true
+		}
+	}
+	return false
+}
+
+// explainedBy reports whether the sentence after one that speaks of the area
+// may give its reason.
+func (d *doubt) explainedBy(a lexicon.Area, next *sentence) bool {
+	switch {
+	case next.startsWithPointer():
+		return true
+	case a == lexicon.Technique:
+		// What a step is for is often told by what came of it.
+		return len(next.why) > 0 || len(next.sensory) > 0 || next.general()
+	case contains(workAreas(), a):
+		return len(next.why) > 0 && len(next.areas) == 0 || next.general()
+	}
+	return next.tellsSlip()
+}
+
+// general reports whether the sentence tells what happens always, as a reason
+// for a step does: "If you mess about with it it goes tough."
+func (s *sentence) general() bool {
+	for i := range s.tokens {
+		if s.tokens[i].in("if", "goes", "makes", "otherwise", "you") {
+			return true
+		}
+	}
+	return false
+}
+
+// tellsSlip reports whether the sentence has a word by which a writer tells
+// what went amiss, or guesses at it.
+func (s *sentence) tellsSlip() bool {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.in("too", "enough", "think", "thought", "reckon", "probably", "forgot", "left", "should", "must", "didnt", "longer", "extra", "over") {
 			return true
 		}
 	}
