@@ -101,6 +101,7 @@ type sentence struct {
 	how     []clause
 	why     []clause
 	signs   []sign
+	dangers []hit          // everything that may have to do with a danger
 	areas   []lexicon.Area // in the order of lexicon.Areas
 }
 

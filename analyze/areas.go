@@ -123,9 +123,8 @@ func (d areas) signs(s *sentence) []sign {
 		}
 		out = append(out, sign{area: area, told: h.Step != "named", from: h.from, to: h.to})
 	}
-	dangers := d.words.dangers.find(s.tokens)
-	for _, h := range dangers {
-		if a := dangerArea(h); a != "" && !imagined(s.tokens, h.from) && !(h.Label == "injury" && averted(s.tokens, dangers, h)) {
+	for _, h := range s.dangers {
+		if a := dangerArea(h); a != "" && !imagined(s.tokens, h.from) && !(h.Label == "injury" && averted(s.tokens, s.dangers, h)) {
 			out = append(out, sign{area: a, told: true, from: h.from, to: h.to})
 		}
 	}

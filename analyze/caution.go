@@ -15,10 +15,10 @@ func (d cautioning) read(r *reading) {
 	topic := d.topics(r)
 	for i := range r.sentences {
 		s := &r.sentences[i]
-		hits := d.words.dangers.find(s.tokens)
-		var next []token
+		hits := s.dangers
+		next := &sentence{}
 		if i+1 < len(r.sentences) {
-			next = r.sentences[i+1].tokens
+			next = &r.sentences[i+1]
 		}
 		for _, kind := range lexicon.CautionKinds() {
 			if !d.danger(s, hits, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
@@ -30,7 +30,7 @@ func (d cautioning) read(r *reading) {
 			if kind == "equipment" && r.cautioned("injury", s.n) {
 				continue // the harm says it already
 			}
-			if putRight(next, d.words.dangers.find(next), kind) || d.needsTopic(kind) && !topic[kind] {
+			if putRight(next.tokens, next.dangers, kind) || d.needsTopic(kind) && !topic[kind] {
 				continue
 			}
 			c := d.words.lex.Reading.Cautions[kind]
@@ -61,23 +61,24 @@ func advice(c lexicon.Caution, role Role) string {
 // topics finds which kinds the text gives ground for at all.
 func (d cautioning) topics(r *reading) map[string]bool {
 	out := map[string]bool{}
-	mark := func(tokens []token) {
-		for _, h := range d.words.dangers.find(tokens) {
+	mark := func(hits []hit) {
+		for _, h := range hits {
 			if h.Step == "topic" {
 				out[h.Label] = true
 			}
 		}
 	}
 	for i := range r.sentences {
-		mark(r.sentences[i].tokens)
+		mark(r.sentences[i].dangers)
 	}
 	if r.Title != "" {
 		title := sentence{tokens: tokenizer{}.tokens(r.Title, span{0, len(r.Title)})}
 		for i := range title.tokens {
 			t := &title.tokens[i]
-			t.stem, t.kind = d.words.stem(t.norm), d.words.nouns.Kind(t.norm)
+			c := d.words.card(t.norm)
+			t.stem, t.kind = c.stem, c.kind
 		}
-		mark(title.tokens)
+		mark(d.words.dangers.find(title.tokens))
 	}
 	for _, h := range r.brief.Dish.Hazards {
 		switch h {

@@ -315,7 +315,7 @@ func (d sensing) colourOf(tokens []token, i int) bool {
 	return s >= 0 && tokens[s].in("colour", "color", "colours")
 }
 
-func (d sensing) judges(w string) bool { return d.words.lex.Reading.IsVague(w) || d.words.judging[w] }
+func (d sensing) judges(w string) bool { return d.words.card(w).judges || d.words.judging[w] }
 
 // plainAdjective reports whether an adjective, after a verb of perception or
 // be, tells nothing that is sensed.

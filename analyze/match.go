@@ -51,7 +51,7 @@ func newPatterns(list []lexicon.Labelled) *patterns {
 
 // hit is a pattern found in a sentence: tokens[from:to].
 type hit struct {
-	lexicon.Labelled
+	*lexicon.Labelled
 	from, to int
 }
 
@@ -61,9 +61,9 @@ func (p *patterns) find(tokens []token) []hit {
 	var out []hit
 	for i := range tokens {
 		t := &tokens[i]
-		for _, list := range [][]int{p.words[t.norm], p.stems[t.stem], p.kinds[t.kind], p.any} {
+		for _, list := range [...][]int{p.words[t.norm], p.stems[t.stem], p.kinds[t.kind], p.any} {
 			for _, n := range list {
-				l := p.all[n]
+				l := &p.all[n]
 				if to, ok := p.matchAt(tokens, i, l.Parts); ok {
 					out = append(out, hit{Labelled: l, from: i, to: to})
 				}
@@ -78,7 +78,7 @@ func (p *patterns) find(tokens []token) []hit {
 // prefers the nearest word.
 func (p *patterns) matchAt(tokens []token, i int, parts []lexicon.Part) (int, bool) {
 	if len(parts) > 0 && parts[0].Not {
-		if i > 0 && fits(tokens, i-1, parts[0]) > 0 {
+		if i > 0 && fits(tokens, i-1, &parts[0]) > 0 {
 			return 0, false
 		}
 		parts = parts[1:]
@@ -90,7 +90,7 @@ func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, boo
 	if len(parts) == 0 {
 		return i, true
 	}
-	p := parts[0]
+	p := &parts[0]
 	if p.Not {
 		if i < len(tokens) && fits(tokens, i, p) > 0 {
 			return 0, false
@@ -123,7 +123,7 @@ func closesClause(norm string) bool { return norm == ";" || norm == "." || norm 
 
 // fits returns how many tokens from i on a part takes up, 0 when it does not
 // fit there.
-func fits(tokens []token, i int, p lexicon.Part) int {
+func fits(tokens []token, i int, p *lexicon.Part) int {
 	for _, ph := range p.Phrases {
 		if to, ok := phraseAt(tokens, i, ph); ok {
 			return to - i
@@ -135,7 +135,7 @@ func fits(tokens []token, i int, p lexicon.Part) int {
 	return 0
 }
 
-func fitsOne(t *token, p lexicon.Part) bool {
+func fitsOne(t *token, p *lexicon.Part) bool {
 	for _, w := range p.Words {
 		if t.norm == w {
 			return true

@@ -67,7 +67,7 @@ func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
 			out = append(out, q)
 		}
 	}
-	for _, h := range d.words.dangers.find(s.tokens) {
+	for _, h := range s.dangers {
 		if h.Label == kind && h.Step == "sign" {
 			add(pieceAround(r.Text, s.tokens, h.from, h.to))
 			add(pieceAround(r.Text, s.tokens, h.to-1, h.to))
@@ -101,7 +101,7 @@ func (d asking) risky(r *reading) map[int]bool {
 		return out
 	}
 	for i := range r.sentences {
-		for _, h := range d.words.dangers.find(r.sentences[i].tokens) {
+		for _, h := range r.sentences[i].dangers {
 			if h.Step == "sign" && kinds[h.Label] {
 				out[r.sentences[i].n] = true
 			}

@@ -206,11 +206,12 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 func phraseAt(tokens []token, i int, words []string) (int, bool) {
 	n := 0
 	for j := i; j < len(tokens); j++ {
-		for _, part := range strings.Split(tokens[j].norm, "-") {
+		for rest, more := tokens[j].norm, true; more; n++ {
+			var part string
+			part, rest, more = strings.Cut(rest, "-")
 			if n == len(words) || part != words[n] {
 				return 0, false
 			}
-			n++
 		}
 		if n == len(words) {
 			return j + 1, true

@@ -37,7 +37,7 @@ func (t tagging) tag(s *sentence) {
 		case tok.word && !shouting && isCapital(tok.text) && i > 0:
 			w = strings.ToUpper(w[:1]) + w[1:]
 		case tok.word && w == tok.norm:
-			w = t.words.correct(w)
+			w = t.words.card(w).mended
 		}
 		words[i] = w
 	}
@@ -49,20 +49,21 @@ func (t tagging) tag(s *sentence) {
 			continue
 		}
 		if !(len(tok.text) <= 3 && isCapital(tok.text) && !shouting) {
-			tok.norm = t.words.correct(tok.norm)
+			tok.norm = t.words.card(tok.norm).mended
 		}
-		tok.stem = t.words.stem(tok.norm)
-		tok.kind = t.words.nouns.Kind(tok.norm)
+		c := t.words.card(tok.norm)
+		tok.stem, tok.kind = c.stem, c.kind
 	}
 	t.compounds(s.tokens)
 	repair(s.tokens, t.words)
+	s.dangers = t.words.dangers.find(s.tokens)
 }
 
 // compounds gives the last word of a noun of two words the kind of the whole:
 // a rolling pin is a tool, a tea towel a cloth.
 func (t tagging) compounds(tokens []token) {
 	for i := 1; i < len(tokens); i++ {
-		if !tokens[i].word || !tokens[i-1].word || tokens[i].isVerb() {
+		if !tokens[i].word || !tokens[i-1].word || tokens[i].isVerb() || !t.words.nouns.Opens(tokens[i-1].norm) {
 			continue
 		}
 		if k := t.words.nouns.Kind(tokens[i-1].norm + " " + tokens[i].norm); k != lexicon.NoKind {

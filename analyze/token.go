@@ -128,7 +128,7 @@ func appendWord(out []token, text string, s span) []token {
 	}
 	// "20mins", "180c", "2tbsp": the figure and its unit.
 	if d := digits(w); d > 0 && d < len(w) {
-		if _, ok := units()[norm[min(d, len(norm)):]]; ok {
+		if isUnit(norm[min(d, len(norm)):]) {
 			return append(out, whole(span{s.start, at(d)}, w[:d]), whole(span{at(d), s.end}, norm[d:]))
 		}
 	}
@@ -170,12 +170,13 @@ func digits(w string) int {
 	return i
 }
 
-func units() map[string]bool {
-	return map[string]bool{
-		"c": true, "f": true, "g": true, "kg": true, "ml": true, "l": true, "cm": true, "mm": true,
-		"min": true, "mins": true, "minutes": true, "hr": true, "hrs": true, "hours": true, "secs": true,
-		"tbsp": true, "tsp": true, "oz": true, "lb": true, "pm": true, "am": true, "degrees": true, "deg": true,
+func isUnit(w string) bool {
+	switch w {
+	case "c", "f", "g", "kg", "ml", "l", "cm", "mm", "min", "mins", "minutes", "hr", "hrs", "hours", "secs",
+		"tbsp", "tsp", "oz", "lb", "pm", "am", "degrees", "deg":
+		return true
 	}
+	return false
 }
 
 // normalise lower-cases a word and straightens its apostrophes and hyphens.

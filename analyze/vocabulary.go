@@ -16,7 +16,8 @@ type vocabulary struct {
 	singles  map[string][]sensed   // one-word forms
 	phrases  map[string][]sensedAs // forms of several words, by their first
 	known    map[string]bool       // every single word the rules look for
-	deletes  map[string][]string   // known words by themselves with a letter left out
+	initial  [256][]string         // the known words by their first letter
+	cards    cards                 // of words met lately
 	judging  map[string]bool       // every form that a one-word vague pattern takes
 	works    map[string]bool       // stems of verbs of working with food
 	met      knower
@@ -40,9 +41,6 @@ type sensedAs struct {
 	sensed
 }
 
-// stem is memoised nowhere: snowball costs little beside the tagger.
-func (v *vocabulary) stem(w string) string { return lexicon.Stem(w) }
-
 // describes reports whether the word is on the sensory list.
 func (v *vocabulary) describes(w string) bool { return len(v.singles[w]) > 0 }
 
@@ -54,7 +52,7 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 	v := &vocabulary{
 		lex: lex, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
 		singles: map[string][]sensed{}, phrases: map[string][]sensedAs{},
-		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{}, deletes: map[string][]string{},
+		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
 	}
 	for _, w := range lex.Words() {
 		s := sensed{head: w.Word, sense: w.Sense, of: w.Of}
@@ -148,96 +146,4 @@ func (v *vocabulary) addForm(form string, s sensed) {
 		}
 	}
 	v.phrases[words[0]] = append(v.phrases[words[0]], sensedAs{words: words, sensed: s})
-}
-
-// minTypo is the shortest word in which a slip is mended: in shorter ones
-// nearly every slip is another word.
-const minTypo = 5
-
-func (v *vocabulary) know(w string) {
-	if v.known[w] || len(w) < minTypo {
-		return
-	}
-	v.known[w] = true
-	v.deletes[w] = append(v.deletes[w], w)
-	for i := range len(w) {
-		d := w[:i] + w[i+1:]
-		v.deletes[d] = append(v.deletes[d], w)
-	}
-}
-
-// correct returns the word with a child's slip mended, if it has one.
-func (v *vocabulary) correct(w string) string {
-	if fixed, ok := v.spelling[w]; ok {
-		return fixed
-	}
-	if len(w) < minTypo || v.known[w] || len(v.singles[w]) > 0 || v.nouns.Kind(w) != lexicon.NoKind || v.met != nil && v.met.Knows(w) || strings.ContainsAny(w, "-'0123456789") {
-		return w
-	}
-	return v.mend(w)
-}
-
-// mend returns the known word that w is a misspelling of, or w itself. It is
-// asked only of words that no list and no tagger knows. One slip is mended (a
-// letter missing, added, changed or swapped), two in words of eight letters or
-// more; the first letter must stand. Of several candidates the closest wins,
-// then the alphabetically first; a vowel slip counts less than a consonant.
-func (v *vocabulary) mend(w string) string {
-	if len(w) < minTypo || len(w) > 20 || v.known[w] || v.lex.Reading.RealWords[w] {
-		return w
-	}
-	best, bestCost := w, 100
-	seen := map[string]bool{}
-	try := func(list []string) {
-		for _, c := range list {
-			if seen[c] || c[0] != w[0] {
-				continue
-			}
-			seen[c] = true
-			limit := 1
-			if len(w) >= 8 {
-				limit = 2
-			}
-			d := lexicon.Distance(w, c, limit)
-			if d > limit {
-				continue
-			}
-			cost := d * 2
-			if skeleton(w) == skeleton(c) {
-				cost--
-			}
-			if cost < bestCost || cost == bestCost && c < best {
-				best, bestCost = c, cost
-			}
-		}
-	}
-	try(v.deletes[w])
-	for i := range len(w) {
-		try(v.deletes[w[:i]+w[i+1:]])
-	}
-	return best
-}
-
-// skeleton is the word without vowels and doubled letters, with letters that
-// sound alike folded: what is left when a child spells by ear.
-func skeleton(w string) string {
-	w = strings.NewReplacer("ph", "f", "ck", "k", "sch", "sh", "tch", "ch", "gh", "", "kn", "n", "wr", "r").Replace(w)
-	var b strings.Builder
-	last := byte(0)
-	for i := range len(w) {
-		c := w[i]
-		switch c {
-		case 'a', 'e', 'i', 'o', 'u', 'y', 'h', 'w':
-			continue
-		case 'c', 'q':
-			c = 'k'
-		case 'z':
-			c = 's'
-		}
-		if c != last {
-			b.WriteByte(c)
-		}
-		last = c
-	}
-	return b.String()
 }

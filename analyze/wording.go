@@ -1,7 +1,6 @@
 package analyze
 
 import (
-	"hash/fnv"
 	"strconv"
 	"strings"
 	"unicode"
@@ -17,6 +16,8 @@ type wording struct {
 	own   map[string]bool // lower-case words of the text
 	used  map[string]bool // wordings of this report
 	asked map[string]bool // wordings and questions of an earlier draft
+
+	textHash uint32 // see hash
 
 	// quoted holds the pieces already put before the writer, so that one
 	// report never asks twice about the same words.
@@ -37,6 +38,7 @@ func newWording(words *vocabulary, r *reading) *wording {
 		}
 	}
 	w.title = w.dish()
+	w.textHash = fnv1a(fnvStart, r.Text)
 	return w
 }
 
@@ -130,8 +132,26 @@ func (w *wording) slots(form string, q *wish, title string) (string, bool) {
 	case (strings.Contains(form, "{word}") || strings.Contains(form, "{words}")) && q.quote == "":
 		return "", false
 	}
-	marked := "“" + q.quote + "”"
-	return strings.NewReplacer("{words}", marked, "{word}", marked, "{noun}", q.noun, "{dish}", title, "{moment}", moment).Replace(form), true
+	var out strings.Builder
+	for {
+		before, rest, found := strings.Cut(form, "{")
+		out.WriteString(before)
+		if !found {
+			return out.String(), true
+		}
+		var slot string
+		slot, form, _ = strings.Cut(rest, "}")
+		switch slot {
+		case "words", "word":
+			out.WriteString("“" + q.quote + "”")
+		case "noun":
+			out.WriteString(q.noun)
+		case "dish":
+			out.WriteString(title)
+		case "moment":
+			out.WriteString(moment)
+		}
+	}
 }
 
 // readable reports whether a child of eleven can read the question at a glance.
@@ -207,16 +227,12 @@ func (w *wording) leaks(form string) bool {
 				}
 			}
 		}
-		if w.words.lex.Reading.IsVague(tokens[i].norm) && !w.own[tokens[i].norm] {
+		if !w.own[tokens[i].norm] && w.words.card(tokens[i].norm).judges {
 			return true
 		}
 	}
 	return false
 }
 
-func (w *wording) hash(key string) uint32 {
-	h := fnv.New32a()
-	_, _ = h.Write([]byte(w.r.Text))
-	_, _ = h.Write([]byte(key))
-	return h.Sum32()
-}
+// hash returns a number that the text and a key decide, by FNV-1a.
+func (w *wording) hash(key string) uint32 { return fnv1a(w.textHash, key) }

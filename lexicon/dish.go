@@ -17,6 +17,8 @@ type Dish struct {
 	Moments    map[Sense]string // when each sense speaks: "when you lift the lid"
 	Brief      []Area           // what an evaluation of it should reach
 	Words      []Word           // by sense, then alphabetically
+
+	parted *partedWords // of a loaded type; see Typical
 }
 
 // Hazards returns the names a dish file may give for what can hurt someone.

@@ -44,13 +44,17 @@ func (k Kind) Food() bool { return k == DishNoun || k == PartNoun || k == Ingred
 type Nouns struct {
 	kind    map[string]Kind
 	protein map[string]bool
+	opens   map[string]bool // first words of nouns of two words
 }
 
 func newNouns(byKind map[Kind][]string) *Nouns {
-	n := &Nouns{kind: map[string]Kind{}, protein: map[string]bool{}}
+	n := &Nouns{kind: map[string]Kind{}, protein: map[string]bool{}, opens: map[string]bool{}}
 	for _, k := range kinds() {
 		for _, w := range byKind[k] {
 			w = strings.ToLower(w)
+			if first, _, two := strings.Cut(w, " "); two {
+				n.opens[first] = true
+			}
 			if k == Protein {
 				n.protein[w] = true
 				if _, ok := n.kind[w]; !ok {
@@ -77,6 +81,9 @@ func (n *Nouns) Kind(noun string) Kind {
 	}
 	return NoKind
 }
+
+// Opens reports whether the word is the first of a listed noun of several.
+func (n *Nouns) Opens(word string) bool { return n.opens[word] }
 
 // MustCook reports whether the noun names a food that has to be cooked through.
 func (n *Nouns) MustCook(noun string) bool {

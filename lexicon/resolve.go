@@ -130,6 +130,7 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string) {
 		if !circled[name] {
 			f.check(d, l.Reading)
 		}
+		d.parted = &partedWords{}
 		l.dishes[name] = d
 		state[name] = done
 		return d

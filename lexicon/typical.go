@@ -1,6 +1,10 @@
 package lexicon
 
-import "strings"
+import (
+	"slices"
+	"strings"
+	"sync"
+)
 
 // Typical parts the words of one sense into those that people look at first
 // for this dish type and those for any food. Typical is what stands in the
@@ -8,6 +12,27 @@ import "strings"
 // describe one of the foods the type covers: "velvety" describes soup. For the
 // root itself every word is typical.
 func (d Dish) Typical(s Sense) (typical, other []Word) {
+	if d.parted == nil {
+		return d.part(s)
+	}
+	d.parted.once.Do(func() {
+		d.parted.typical, d.parted.other = map[Sense][]Word{}, map[Sense][]Word{}
+		for _, s := range Senses() {
+			typical, other := d.part(s)
+			d.parted.typical[s], d.parted.other[s] = slices.Clip(typical), slices.Clip(other)
+		}
+	})
+	return d.parted.typical[s], d.parted.other[s]
+}
+
+// partedWords keeps what Typical returns: a tutor may ask it of a thousand
+// texts about the same dish.
+type partedWords struct {
+	once           sync.Once
+	typical, other map[Sense][]Word
+}
+
+func (d Dish) part(s Sense) (typical, other []Word) {
 	foods := d.foods()
 	for _, w := range d.BySense(s) {
 		if d.Name == Root || w.From != Root || describes(w, foods) {
