@@ -105,6 +105,9 @@ func (d sensing) likens(tokens []token, i int) bool {
 		return false
 	}
 	next := &tokens[i+1]
+	if next.tag == "WRB" || next.in("mine", "yours", "ours", "hers", "last", "when", "if") || next.in("my", "his", "her", "our", "the") && i+2 < len(tokens) && tokens[i+2].in("last", "first", "other", "usual", "recipe", "picture", "photo", "previous", "nose", "mouth") {
+		return false
+	}
 	if next.tag == "PRP" || next.in("i", "we", "that", "this", "to", "it", "them", "how", "him", "her", "lots", "crazy", "mad", "8", "an") && next.norm != "an" || next.tag == "CD" || next.kind == lexicon.Person || next.pause() || next.in("my", "his", "her") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Person {
 		return false
 	}
@@ -324,7 +327,7 @@ func plainAdjective(w string) bool {
 	case "happy", "easy", "ready", "busy", "tricky", "angry", "early", "lucky", "sorry", "funny", "silly", "healthy", "hungry",
 		"guilty", "crazy", "worthy", "wary", "scary", "messy", "dirty", "tidy", "pricey", "fussy", "handy", "risky", "lazy", "only", "likely", "daily", "homely", "friendly", "grumpy", "sleepy", "clumsy", "fiddly", "worry", "speedy", "greedy", "steady",
 		"different", "same", "similar", "right", "wrong", "real", "sure", "able", "proud", "pleased", "confident", "nervous", "scared", "worried", "sad",
-		"safe", "clean", "professional", "homemade", "home-made", "done", "finished", "more", "less", "other", "much", "good", "expensive", "cheap",
+		"safe", "clean", "professional", "homemade", "home-made", "done", "finished", "more", "less", "other", "much", "little", "good", "expensive", "cheap",
 		"complicated", "simple", "special", "normal", "strange", "stressed", "tired", "forward", "important", "necessary", "possible", "new", "old", "whole",
 		"stressful", "difficult", "quick", "slow", "long", "short", "first", "last", "next", "second", "full", "used", "unsure", "odd", "weird", "bigger", "smaller", "careful", "independent", "organised", "hygienic":
 		return true

@@ -126,6 +126,8 @@ func phraseHead(tokens []token, i int) int {
 			head = j
 		case head >= 0:
 			return head
+		case t.in("so", "then", "though", "because") && j > i+1 || t.norm == "so" && j+1 < len(tokens) && tokens[j+1].in("next", "last", "this", "it", "i", "we"):
+			return head // "a bit wonky so next time"
 		case t.isAdj() || t.tag == "VBN" || t.tag == "VBG" && j == i+1 || t.tag == "CD" || t.isAdv() && !linkingVerb(t.norm):
 		case (t.norm == "," || t.norm == "and" || t.norm == "but" || t.norm == "or") && j+1 < len(tokens) && (tokens[j+1].isAdj() || tokens[j+1].tag == "VBN") && j > i:
 		default:
@@ -149,6 +151,16 @@ func objectHead(tokens []token, i int) int {
 // ("the top of the pie was": top).
 func subject(tokens []token, v int) int {
 	start := clauseStart(tokens, v)
+	// A pronoun right before the verb is its subject, even where a text without
+	// marks runs two sentences together: "when I knocked on the bottom it
+	// sounded hollow".
+	for j := v - 1; j >= start; j-- {
+		if t := &tokens[j]; t.in("it", "they", "i", "we", "he", "she", "you") {
+			return j
+		} else if !t.isAdv() && t.tag != "MD" && !t.in("had", "has", "have", "did", "does", "do", "all", "both") {
+			break
+		}
+	}
 	head, within := -1, -1
 	inPhrase := false
 	for j := start; j < v; j++ {
@@ -189,6 +201,9 @@ func predicateOf(tokens []token, i int) int {
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start; j-- {
 		t := &tokens[j]
+		if t.norm == "its" && t.tag == "PRP$" && (tokens[j+1].isAdj() || tokens[j+1].kind.Food()) {
+			continue // "lost its shine": no verb in it
+		}
 		if linkingVerb(t.norm) && (!t.isNoun() || j == start && t.in("taste", "tastes", "smell", "smells", "look", "looks", "feel", "feels")) {
 			return j
 		}

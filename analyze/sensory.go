@@ -102,7 +102,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 			i++
 			continue
 		}
-		if c.to-c.from == 1 && blocked[i] || !d.describesFood(tokens, c) {
+		if allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || !d.describesFood(tokens, c) {
 			i++
 			continue
 		}
@@ -126,13 +126,61 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	return out
 }
 
+// allBlocked reports whether a use that describes nothing covers the whole
+// candidate.
+func allBlocked(blocked []bool, c candidate) bool {
+	for i := c.from; i < c.to; i++ {
+		if !blocked[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// process reports whether the form tells what was to happen to the food, or
+// what it was doing meanwhile, and not how it was: "left it to rise", "let it
+// bubble", "it set in the fridge", "while the dough was rising". The same verbs
+// describe as participles and behind a quality: "well risen", "was bubbling",
+// "had set".
+func (d sensing) process(tokens []token, c candidate) bool {
+	t := &tokens[c.from]
+	prev := &token{}
+	if c.from > 0 {
+		prev = &tokens[c.from-1]
+	}
+	switch {
+	case t.in("rise", "rising", "prove", "bubble", "bubbling", "swell", "swells", "soften", "thicken", "melt", "wilt", "wilts", "simmer", "sizzle", "froth") && c.to-c.from == 1:
+		if t.tag == "VB" && !prev.in("not", "n't", "never") && !afterSubject(tokens, c.from) {
+			return true
+		}
+		start := clauseStart(tokens, c.from)
+		return t.tag == "VBG" && start > 0 && tokens[start-1].in("while", "when", "whilst", "as")
+	case t.in("set", "sets") && c.to-c.from == 1:
+		if t.isAdj() || prev.in("had", "has", "have", "just", "almost", "nearly", "barely", "was", "were", "is", "n't", "not", "never", "fully", "completely", "lightly") {
+			return false
+		}
+		return c.to < len(tokens) && tokens[c.to].in("like", "as", "into", "before", "in", "on", "overnight", "hard", "while", "for") || prev.norm == "to"
+	}
+	return false
+}
+
+// picksOut reports whether a word of size only picks out which part or which
+// piece is meant: "the thick end", "the big ones", "the thinner part".
+func picksOut(tokens []token, c candidate) bool {
+	if c.from == 0 || c.to-c.from != 1 || c.to >= len(tokens) || tokens[c.from-1].norm != "the" {
+		return false
+	}
+	return tokens[c.from].in("thick", "thicker", "thickest", "thin", "thinner", "thinnest", "big", "bigger", "biggest", "small", "smaller", "smallest", "large", "larger", "largest", "short", "long", "little", "fat", "wide", "wider", "flat") &&
+		tokens[c.to].in("end", "ends", "part", "parts", "bit", "bits", "one", "ones")
+}
+
 // joinNeighbours makes one phrase of words that stand side by side with
 // nothing between them: "dark brown", "creamy white", "big uneven holes". The
 // last one gives the sense.
 func joinNeighbours(tokens []token, found []candidate) []candidate {
 	var out []candidate
 	for _, c := range found {
-		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[out[n-1].to-1].word && (sharesSense(out[n-1], c) || shades(tokens, out[n-1], c)) && !tokens[c.from].isVerbForm() {
+		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[c.from].norm != "like" && !namesSense(&tokens[c.from]) && !endsInVerb(tokens, out[n-1]) && tokens[out[n-1].to-1].word && (sharesSense(out[n-1], c) && !gloss(&tokens[out[n-1].to-1]) || shades(tokens, out[n-1], c)) && !tokens[c.from].isVerbForm() {
 			c.from = out[n-1].from
 			out[n-1] = c
 			continue
@@ -142,12 +190,32 @@ func joinNeighbours(tokens []token, found []candidate) []candidate {
 	return out
 }
 
+// namesSense reports whether the token is the noun of a sense: "a warm | smell
+// of cinnamon" tells two things.
+func namesSense(t *token) bool {
+	_, ok := senseOfNoun(t.norm)
+	return ok
+}
+
+// endsInVerb reports whether a candidate tells what the food did ("bubbled
+// up", "sank"): what follows is said of it by itself.
+func endsInVerb(tokens []token, c candidate) bool {
+	last := &tokens[c.to-1]
+	return last.isVerbForm() || c.to-c.from > 1 && (last.tag == "RP" || last.tag == "IN" || last.tag == "CD" || tokens[c.from].isVerbForm())
+}
+
 // shades reports whether the first word only tells the shade of the colour
 // that follows: "strong orange", "creamy white".
 func shades(tokens []token, a, b candidate) bool {
 	return a.to-a.from == 1 && len(b.readings) == 1 && b.readings[0].sense == lexicon.Sight &&
 		tokens[a.from].in("strong", "deep", "light", "dark", "rich", "warm", "dusty", "creamy", "muddy", "pale", "dull", "intense", "soft") &&
 		!(tokens[a.from].norm == "soft" && b.to < len(tokens) && tokens[b.to].isNoun() && tokens[b.to].kind.Food())
+}
+
+// gloss reports whether the word tells of a surface or an outline, which is
+// another thing than the colour after it: "shiny brown", "a dull yellow".
+func gloss(t *token) bool {
+	return t.in("shiny", "glossy", "dull", "matt", "even", "uneven", "smooth", "neat", "round", "flat", "bubbly", "lacy", "patchy")
 }
 
 func sharesSense(a, b candidate) bool {
@@ -229,7 +297,7 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
 		return c.to-c.from > 1
 	}
-	if t.isAdv() && strings.HasSuffix(t.norm, "ly") && len(t.norm) > 5 && c.to-c.from == 1 {
+	if t.isAdv() && d.words.adverb(t.norm) && c.to-c.from == 1 {
 		// "evenly browned" speaks of the food, "stirred evenly" of the work;
 		// "faintly sweet" only says how sweet.
 		return t.in("evenly", "unevenly", "patchily") && c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
@@ -241,10 +309,13 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) && !d.amongColours(tokens, c.from) {
 			return false // cream, caramel, tart: the food itself
 		}
-		if t.in("hot", "hotter", "warm", "warmer") && !d.tastes(tokens, c.from) {
-			return false // its heat, not a taste
+		if t.in("hot", "hotter", "hottest", "warm", "warmer", "cold", "colder", "cool", "cooler", "lukewarm", "tepid") && !d.temperature(tokens, c.from) {
+			return false
 		}
 		if t.norm == "clean" && !d.tastes(tokens, c.from) {
+			return false
+		}
+		if t.norm == "even" && !evenAll(tokens, c) {
 			return false
 		}
 		if d.cutTo(tokens, c.from) {
@@ -265,6 +336,21 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	return !d.inertSubject(tokens, c)
 }
 
+// evenAll reports whether "even" means the same all over ("came out even", "an
+// even brown") and not that something is surprising ("even thicker", "he even
+// dried up").
+func evenAll(tokens []token, c candidate) bool {
+	prev := &token{}
+	if c.from > 0 {
+		prev = &tokens[c.from-1]
+	}
+	if c.to >= len(tokens) || tokens[c.to].pause() || tokens[c.to].in("and", "but", "all", "on", "in", "across", "because", "so") {
+		return afterLinkingVerb(tokens, c.from) || prev.in("and", ",", "nice", "more", "less", "very")
+	}
+	next := &tokens[c.to]
+	return (next.isNoun() && next.kind != lexicon.Person || next.tag == "JJ") && (prev.tag == "DT" || prev.word == false || prev.in("not", "very", "nice", "and", "more", "in", "with"))
+}
+
 // rawFood reports whether "raw" tells how the food was ("still raw in the
 // middle", "a raw taste") and not which food is meant ("the raw chicken").
 func (d sensing) rawFood(tokens []token, i int) bool {
@@ -272,7 +358,7 @@ func (d sensing) rawFood(tokens []token, i int) bool {
 		_, named := senseOfNoun(tokens[h].norm)
 		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches")
 	}
-	return predicateOf(tokens, i) >= 0
+	return predicateOf(tokens, i) >= 0 && !supposed(tokens, i)
 }
 
 // amongColours reports whether a noun that is also a colour stands in a list
@@ -314,6 +400,74 @@ func (d sensing) tastes(tokens []token, i int) bool {
 	return false
 }
 
+// temperature reports whether a word of heat or cold tells how the food was to
+// eat. Most often it tells of the oven, of waiting or of keeping food safe
+// ("let it go cold", "the oil was hot"), and then it describes no food.
+//
+//   - hot counts as a taste where the clause speaks of taste or spice;
+//   - warm counts behind smell and taste ("smelt warm and earthy");
+//   - any of them counts in a list with another quality ("minty and cool");
+//   - cold and cool count when said of a dish or a part as it was ("the middle
+//     was cold"), not of fat or water and not behind let, wait, once or until.
+func (d sensing) temperature(tokens []token, i int) bool {
+	t := &tokens[i]
+	if d.tastes(tokens, i) {
+		return true
+	}
+	v := predicateOf(tokens, i)
+	if h := phraseHead(tokens, i); h >= 0 {
+		_, named := senseOfNoun(tokens[h].norm)
+		return named
+	}
+	if d.listed(tokens, i) {
+		return true
+	}
+	if v < 0 {
+		return false
+	}
+	if _, ok := senseOfVerb(tokens[v].norm); ok && !t.in("hot", "hotter", "hottest") {
+		return true
+	}
+	if t.in("hot", "hotter", "hottest", "warm", "warmer") || supposed(tokens, i) {
+		return false
+	}
+	start := clauseStart(tokens, i)
+	for j := max(0, start-1); j < i; j++ {
+		if tokens[j].in("let", "leave", "left", "wait", "waited", "until", "till", "once", "before", "when", "while", "after", "keep", "kept", "if", "chill", "has", "have") {
+			return false
+		}
+	}
+	s := subject(tokens, v)
+	if s < 0 {
+		return false
+	}
+	sub := &tokens[s]
+	return sub.kind == lexicon.DishNoun || sub.kind == lexicon.PartNoun || sub.in("mine", "rest", "salmon", "veg") ||
+		sub.kind == lexicon.Ingredient && !sub.in("water", "oil", "fat", "butter", "milk", "cream", "chocolate", "jam", "stock")
+}
+
+// listed reports whether "and" or a comma ties the word at token i to another
+// quality of the list that is no temperature.
+func (d sensing) listed(tokens []token, i int) bool {
+	for _, step := range []int{-1, 1} {
+		j := i + step
+		if j < 0 || j >= len(tokens) || !tokens[j].in("and", ",", "&", "but") {
+			continue
+		}
+		j += step
+		for j > 0 && j < len(tokens) && (tokens[j].isAdv() && !d.words.describes(tokens[j].norm) || tokens[j].in("and", "so", "a", "bit")) {
+			j += step
+		}
+		if j < 0 || j >= len(tokens) || !tokens[j].isAdj() && !tokens[j].isVerb() && tokens[j].kind != lexicon.NoKind || tokens[j].in("wet", "dry", "damp", "clean", "deep") {
+			continue
+		}
+		if d.words.describes(tokens[j].norm) && phraseHead(tokens, max(i, j)) < 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // cutTo reports whether the form tells the size something was cut, rolled or
 // made to: "cut the florets small", "slice them thinner".
 func (d sensing) cutTo(tokens []token, i int) bool {
@@ -324,6 +478,9 @@ func (d sensing) cutTo(tokens []token, i int) bool {
 		return false
 	}
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		if tokens[j].isNoun() {
+			continue // "the slices were thicker"
+		}
 		switch tokens[j].stem {
 		case "cut", "slice", "chop", "roll", "make", "tear", "dice", "grate", "shape", "go", "squash", "stretch":
 			if tokens[j].in("went", "made") {
@@ -355,7 +512,7 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	if !t.isVerb() {
 		return false
 	}
-	object := c.to < len(tokens) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
+	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
 	if i == 0 || tokens[i-1].pause() {
 		return object
 	}
@@ -365,6 +522,9 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 		return object || prev.norm == "to" && !afterSubject(tokens, i)
 	case t.tag == "VBG" && (prev.tag == "IN" || prev.in("when", "while")) && object:
 		return true
+	}
+	if t.tag == "VBN" && c.to < len(tokens) && tokens[c.to].isNoun() && attributive(tokens, i) {
+		return false // "a shaggy, cracked lump"
 	}
 	if t.tag == "VBN" && prev.tag != "PRP" {
 		if v := predicateOf(tokens, i); v >= 0 && tokens[v].in("be", "is", "was", "were", "are", "been", "'s", "get", "got") {
@@ -376,6 +536,39 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	}
 	if prev.in("and", "then", ",") && object {
 		return true
+	}
+	return false
+}
+
+// attributive reports whether token i stands in a noun phrase: only adjectives,
+// adverbs and commas between it and an article, a number or a possessive.
+func attributive(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-5; j-- {
+		switch t := &tokens[j]; {
+		case t.tag == "DT" || t.tag == "PRP$" || t.tag == "CD":
+			return true
+		case t.isAdj() || t.isAdv() || t.in(",", "and") || t.tag == "VBN" || t.isNoun() && j == i-2:
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// extent reports whether the words at token i tell how much or how far ("a
+// bit", "all over", "a lot") and are no object of the verb before them.
+func extent(tokens []token, i int) bool {
+	if i+1 >= len(tokens) {
+		return false
+	}
+	next := &tokens[i+1]
+	switch tokens[i].norm {
+	case "a", "the":
+		return next.in("bit", "little", "lot", "touch", "tad", "fraction", "whole", "once") || next.in("few") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Time
+	case "all":
+		return next.in("over", "round", "around", "along", "through", "down", "up", "across", "together") || next.norm == "the" && i+2 < len(tokens) && tokens[i+2].in("way", "time")
+	case "half":
+		return next.in("way", "an")
 	}
 	return false
 }
@@ -426,7 +619,17 @@ func (d sensing) action(tokens []token, i int) bool {
 			return true
 		}
 	}
-	return start == i || true && !predicateNear(tokens, i) && i-start <= 2
+	// "Fresh parsley, chopped": a note of what was done. A note without any
+	// verb ("Soft, sweet onions.") tells how the food was.
+	if predicateNear(tokens, i) || i-start > 2 {
+		return false
+	}
+	for j := i + 1; j < len(tokens) && j <= i+reach && !closesClause(tokens[j].norm); j++ {
+		if tokens[j].isVerb() {
+			return true
+		}
+	}
+	return false
 }
 
 // inertSubject reports whether the form is said of a thing that is no food or
@@ -434,6 +637,9 @@ func (d sensing) action(tokens []token, i int) bool {
 func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	v := predicateOf(tokens, c.from)
 	at := v
+	if c.from > 0 && v >= 0 && tokens[v].in("keep", "kept", "get", "got") && tokens[c.from-1].isNoun() && c.from-1 > v && tokens[c.from-1].inert() {
+		return true // "kept my fingers curled"
+	}
 	if v < 0 {
 		if tokens[c.from].isVerb() {
 			at = c.from
@@ -458,6 +664,12 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 		return false
 	}
 	sub := &tokens[s]
+	if doneThing(tokens, s, at) {
+		return true
+	}
+	if sub.kind == lexicon.Person && sub.tag == "NNS" && v >= 0 && tokens[v].in("was", "is", "wasnt", "came", "went", "looked") && s > 0 && tokens[s-1].tag == "PRP$" {
+		return false // "my brothers was still pink": my brother's, his piece
+	}
 	if v >= 0 && tokens[v].norm == "its" {
 		return d.antecedentInert(tokens, v)
 	}
@@ -470,16 +682,28 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "steam", "shape", "result", "contrast", "bowl", "plate")
 }
 
+// doneThing reports whether the subject that ends at token s is a doing
+// ("rolling them was messy", "making custard is harder").
+func doneThing(tokens []token, s, v int) bool {
+	start := clauseStart(tokens, v)
+	return tokens[start].tag == "VBG" && start < s && start+3 >= s && !tokens[start].kind.Food()
+}
+
 // antecedentInert decides what "it" or "they" stands for by the nouns of the
 // clauses before it in the sentence: inert only if none of them is food.
 func (d sensing) antecedentInert(tokens []token, s int) bool {
 	inert := false
 	for j := clauseStart(tokens, s) - 1; j >= 0 && j >= s-reach; j-- {
 		t := &tokens[j]
+		if t.in("it", "them") && t.in("it") == tokens[s].in("it", "its", "this", "that") && j > 0 && tokens[j-1].isVerb() {
+			// "I tasted it with a spoon and it was peppery": the same thing
+			// goes on, and what was named before it decides.
+			return d.antecedentInert(tokens, j)
+		}
 		if !t.isNoun() {
 			continue
 		}
-		if t.kind.Food() || t.kind == lexicon.NoKind {
+		if t.kind.Food() || t.kind == lexicon.NoKind && !t.in("everything", "own", "rest") {
 			return false
 		}
 		plural := t.tag == "NNS" || t.tag == "NNPS"

@@ -106,6 +106,11 @@ func repair(tokens []token, words *vocabulary) {
 			// "to much", "to hard": too, one letter short.
 			t.norm, t.tag = "too", "RB"
 			t.stem = "too"
+		case t.norm == "to" && i > 0 && i+1 < len(tokens) && words.describes(tokens[i+1].norm) && degree(tokens, i-1):
+			// "way to sticky", "was to garlicky": the same before any listed
+			// describing word, where what stands before asks for a degree.
+			t.norm, t.tag = "too", "RB"
+			t.stem = "too"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
 		case t.norm == "its" && startsPredicate(tokens, i+1):
@@ -113,14 +118,22 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "PRP"
 		case (t.norm == "n't" || t.norm == "not") && t.tag != "RB":
 			t.tag = "RB"
-		case words.describes(t.norm) && t.kind == lexicon.NoKind && !t.isAdj() && (strings.HasSuffix(t.norm, "y") && !strings.HasSuffix(t.norm, "ly") || strings.HasSuffix(t.norm, "ish") || strings.HasSuffix(t.norm, "iest")):
+		case words.adverb(t.norm) && !strings.HasPrefix(t.tag, "RB"):
+			t.tag = "RB" // "smelt faintly of"
+		case words.describes(t.norm) && t.kind == lexicon.NoKind && !t.isAdj() && (strings.HasSuffix(t.norm, "y") && !words.adverb(t.norm) || strings.HasSuffix(t.norm, "ish") || strings.HasSuffix(t.norm, "iest")):
 			// "smoky", "nutty": a listed word in -y is an adjective.
 			t.tag = "JJ"
+		case words.describes(t.norm) && (t.tag == "IN" || t.tag == "RP") && !t.in("round", "off", "past", "like"):
+			// "had wept", "get them brown": a listed word is no preposition.
+			t.tag = "JJ"
+			if i > 0 && (tokens[i-1].in("had", "has", "have") || strings.HasPrefix(tokens[i-1].tag, "NN") || tokens[i-1].in("it", "they") && !strings.HasSuffix(t.norm, "n")) && !afterLinkingVerb(tokens, i) {
+				t.tag = "VBD"
+			}
 		case words.describes(t.norm) && afterLinkingVerb(tokens, i):
 			// "was salty", "looked brown": after be, look, smell, taste, feel a
 			// listed describing word is an adjective, whatever the tagger took
 			// it for. A participle stays one: it describes as well.
-			if !strings.HasPrefix(t.tag, "VB") && !strings.HasPrefix(t.tag, "JJ") {
+			if !strings.HasPrefix(t.tag, "VB") && !strings.HasPrefix(t.tag, "JJ") && !words.adverb(t.norm) && t.norm != "even" {
 				t.tag = "JJ"
 			}
 		case i > 0 && tokens[i-1].tag == "PRP" && subjectPronoun(tokens[i-1].norm) && strings.HasPrefix(t.tag, "NN") && i+1 < len(tokens) && strings.HasSuffix(t.norm, "ed"):
@@ -130,6 +143,13 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "VBD"
 		}
 	}
+}
+
+// degree reports whether token i asks for a quality and how much of it: "was
+// (too) garlicky", "way (too) sticky".
+func degree(tokens []token, i int) bool {
+	t := &tokens[i]
+	return t.in("way", "far", "much", "bit", "abit", "little", "not", "n't") || linkingVerb(t.norm) && !t.in("go", "going", "get", "getting", "come", "keep", "be", "look", "need")
 }
 
 func subjectPronoun(w string) bool {
@@ -164,7 +184,7 @@ func afterLinkingVerb(tokens []token, i int) bool {
 		if linkingVerb(t.norm) {
 			return true
 		}
-		if strings.HasPrefix(t.tag, "RB") || strings.HasPrefix(t.tag, "JJ") || t.norm == "and" || t.norm == "," || t.norm == "a" || t.norm == "bit" || t.norm == "but" || t.norm == "n't" || t.norm == "both" || t.norm == "too" || t.norm == "so" {
+		if strings.HasPrefix(t.tag, "RB") || strings.HasPrefix(t.tag, "JJ") || t.in("and", ",", "a", "bit", "but", "n't", "both", "too", "so", "way", "kinda", "sort", "kind", "of", "sorta", "abit", "proper", "little", "touch", "tad", "lot", "mega", "super", "well", "dead") {
 			continue
 		}
 		return false

@@ -44,6 +44,31 @@ type sensedAs struct {
 // describes reports whether the word is on the sensory list.
 func (v *vocabulary) describes(w string) bool { return len(v.singles[w]) > 0 }
 
+// adverb reports whether a listed word in -ly is an adverb made from a listed
+// quality (faintly, evenly, patchily) and no adjective that happens to end so
+// (bubbly, crumbly, frilly).
+func (v *vocabulary) adverb(w string) bool {
+	base, ok := strings.CutSuffix(w, "ly")
+	if !ok {
+		return false
+	}
+	if i, ok := strings.CutSuffix(base, "i"); ok && v.headword(i+"y") {
+		return true
+	}
+	return v.headword(base) || v.headword(base+"le")
+}
+
+// headword reports whether the word is a quality of the list by itself, not
+// only a form of one.
+func (v *vocabulary) headword(w string) bool {
+	for _, r := range v.singles[w] {
+		if r.head == w {
+			return true
+		}
+	}
+	return false
+}
+
 // knower is a tagger that can say which words it has met, so that a slip is
 // not mended in a word that is one.
 type knower interface{ Knows(word string) bool }
