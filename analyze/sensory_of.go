@@ -1,0 +1,284 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// describesFood decides by what a listed form describes: an adjective by the
+// noun it stands before or the subject it is said of, a verb by who does it.
+func (d sensing) describesFood(tokens []token, c candidate) bool {
+	t := &tokens[c.from]
+	last := &tokens[c.to-1]
+	switch t.tag {
+	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
+		return c.to-c.from > 1
+	}
+	if t.isAdv() && d.words.adverb(t.norm) && c.to-c.from == 1 {
+		// "evenly browned" speaks of the food, "stirred evenly" of the work;
+		// "faintly sweet" only says how sweet.
+		return t.in("evenly", "unevenly", "patchily") && c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")
+	}
+	if len(c.readings) > 0 && c.to-c.from == 1 {
+		if t.norm == "raw" && !d.rawFood(tokens, c.from) {
+			return false
+		}
+		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) && !d.amongColours(tokens, c.from) {
+			return false // cream, caramel, tart: the food itself
+		}
+		if t.in("hot", "hotter", "hottest", "warm", "warmer", "cold", "colder", "cool", "cooler", "lukewarm", "tepid") && !d.temperature(tokens, c.from) {
+			return false
+		}
+		if t.norm == "clean" && !d.tastes(tokens, c.from) {
+			return false
+		}
+		if t.norm == "even" && !evenAll(tokens, c) {
+			return false
+		}
+		if d.cutTo(tokens, c.from) {
+			return false
+		}
+	}
+	if c.to-c.from > 1 && !last.isAdj() {
+		return !d.inertSubject(tokens, c)
+	}
+	if d.doing(tokens, c) {
+		return false
+	}
+	if t.isNoun() && t.kind == lexicon.NoKind || t.isAdj() || t.tag == "VBN" || t.tag == "VBG" || t.isVerb() || t.isAdv() || t.isNoun() {
+		if head := phraseHead(tokens, c.to-1); head >= 0 && !t.isVerbForm() && !(last.isNoun() && !d.adjectival(last.norm)) {
+			return d.describedBy(tokens, c, head)
+		}
+	}
+	return !d.inertSubject(tokens, c)
+}
+
+// predicate reports whether token i is said of a subject: it stands right
+// after a linking verb.
+func (d sensing) predicate(tokens []token, i int) bool {
+	v := predicateOf(tokens, i)
+	return v >= 0 && i-v <= 2 && !(i > 0 && (tokens[i-1].tag == "DT" || tokens[i-1].tag == "PRP$"))
+}
+
+// isVerbForm reports whether the token is a finite verb.
+func (t *token) isVerbForm() bool { return t.tag == "VBD" || t.tag == "VBZ" || t.tag == "VBP" }
+
+// adjectival reports whether the form has the look of an adjective, whatever
+// the tagger says.
+func (d sensing) adjectival(w string) bool {
+	return strings.HasSuffix(w, "y") || strings.HasSuffix(w, "ish") || strings.HasSuffix(w, "en") || strings.HasSuffix(w, "ed")
+}
+
+// doing reports whether the form is something that somebody did: "I browned
+// the meat", "creamed the butter", "by melting", "to soften".
+func (d sensing) doing(tokens []token, c candidate) bool {
+	i := c.from
+	t := &tokens[i]
+	if !t.isVerb() {
+		return false
+	}
+	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
+	if i == 0 || tokens[i-1].pause() {
+		return object
+	}
+	prev := &tokens[i-1]
+	switch {
+	case t.tag == "VB" && prev.in("to", "and", "then", "not", "n't"):
+		return object || prev.norm == "to" && !afterSubject(tokens, i)
+	case t.tag == "VBG" && (prev.tag == "IN" || prev.in("when", "while")) && object:
+		return true
+	}
+	if t.tag == "VBN" && c.to < len(tokens) && tokens[c.to].isNoun() && attributive(tokens, i) {
+		return false // "a shaggy, cracked lump"
+	}
+	if t.tag == "VBN" && prev.tag != "PRP" {
+		if v := predicateOf(tokens, i); v >= 0 && tokens[v].in("be", "is", "was", "were", "are", "been", "'s", "get", "got") {
+			return false
+		}
+	}
+	if s := subject(tokens, i); s >= 0 && tokens[s].human() && !afterLinkingVerb(tokens, i) {
+		return true
+	}
+	if prev.in("and", "then", ",") && object {
+		return true
+	}
+	return false
+}
+
+// attributive reports whether token i stands in a noun phrase: only adjectives,
+// adverbs and commas between it and an article, a number or a possessive.
+func attributive(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-5; j-- {
+		switch t := &tokens[j]; {
+		case t.tag == "DT" || t.tag == "PRP$" || t.tag == "CD":
+			return true
+		case t.isAdj() || t.isAdv() || t.in(",", "and") || t.tag == "VBN" || t.isNoun() && j == i-2:
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// extent reports whether the words at token i tell how much or how far ("a
+// bit", "all over", "a lot") and are no object of the verb before them.
+func extent(tokens []token, i int) bool {
+	if i+1 >= len(tokens) {
+		return false
+	}
+	next := &tokens[i+1]
+	switch tokens[i].norm {
+	case "a", "the":
+		return next.in("bit", "little", "lot", "touch", "tad", "fraction", "whole", "once") || next.in("few") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Time
+	case "all":
+		return next.in("over", "round", "around", "along", "through", "down", "up", "across", "together") || next.norm == "the" && i+2 < len(tokens) && tokens[i+2].in("way", "time")
+	case "half":
+		return next.in("way", "an")
+	}
+	return false
+}
+
+// afterSubject reports whether an infinitive tells what the food does ("began
+// to brown", "started to ooze") and not what it was done for.
+func afterSubject(tokens []token, i int) bool {
+	return i >= 2 && tokens[i-2].in("began", "started", "starting", "beginning", "tended", "begins", "starts", "managed", "seemed", "seems", "tends", "turned", "going", "refused", "wants", "wanted", "due", "kept")
+}
+
+// describedBy decides for an adjective before the noun at head.
+func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
+	h := &tokens[head]
+	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint") {
+		return false
+	}
+	if h.in("water") && !tokens[c.from].in("green", "pink", "brown", "grey", "cloudy", "orange", "red", "yellow") {
+		return false
+	}
+	if h.in("plate", "bowl", "shirt", "board", "sauce-boat") {
+		return false
+	}
+	if h.in("heat", "temperature", "air", "steam", "line", "lines", "ring") && h.kind == lexicon.Other && !predicateNear(tokens, c.from) {
+		return false
+	}
+	full := tokens[c.from].norm + " " + h.norm
+	if k := d.words.nouns.Kind(full); k != lexicon.NoKind && head == c.to {
+		return false // brown sugar, sweet potato: a name
+	}
+	if (h.kind == lexicon.Ingredient || h.in("one", "ones", "bits", "pieces", "pieces", "chocolate")) && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
+		return false
+	}
+	return true
+}
+
+func predicateNear(tokens []token, i int) bool { return predicateOf(tokens, i) >= 0 }
+
+// action reports whether the clause tells what somebody did with something, so
+// that an ingredient's quality in it is its state before use.
+func (d sensing) action(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	for j := i - 1; j >= start; j-- {
+		t := &tokens[j]
+		if linkingVerb(t.norm) && !t.in("get", "got", "keep", "kept", "turned", "turn") || t.in("had", "has", "have", "with", "like") {
+			return false
+		}
+		if t.isVerb() {
+			return true
+		}
+	}
+	// "Fresh parsley, chopped": a note of what was done. A note without any
+	// verb ("Soft, sweet onions.") tells how the food was.
+	if predicateNear(tokens, i) || i-start > 2 {
+		return false
+	}
+	for j := i + 1; j < len(tokens) && j <= i+reach && !closesClause(tokens[j].norm); j++ {
+		if tokens[j].isVerb() {
+			return true
+		}
+	}
+	return false
+}
+
+// inertSubject reports whether the form is said of a thing that is no food or
+// of a person.
+func (d sensing) inertSubject(tokens []token, c candidate) bool {
+	v := predicateOf(tokens, c.from)
+	at := v
+	if c.from > 0 && v >= 0 && tokens[v].in("keep", "kept", "get", "got") && tokens[c.from-1].isNoun() && c.from-1 > v && tokens[c.from-1].inert() {
+		return true // "kept my fingers curled"
+	}
+	if v < 0 {
+		if tokens[c.from].isVerb() {
+			at = c.from
+		} else {
+			// "left my hands sticky", "made the kitchen hot": the noun right
+			// before is what it is said of.
+			if c.from > 0 && tokens[c.from-1].isNoun() {
+				o := &tokens[c.from-1]
+				return o.inert() || o.human()
+			}
+			return false
+		}
+	}
+	if v >= 0 && (strings.HasPrefix(tokens[v].norm, "smel") || tokens[v].norm == "smelt") {
+		return false // "the kitchen smelt sweet"
+	}
+	s := subject(tokens, at)
+	if s < 0 && v >= 0 && tokens[v].norm == "its" {
+		return d.antecedentInert(tokens, v)
+	}
+	if s < 0 {
+		return false
+	}
+	sub := &tokens[s]
+	if doneThing(tokens, s, at) {
+		return true
+	}
+	if sub.kind == lexicon.Person && sub.tag == "NNS" && v >= 0 && tokens[v].in("was", "is", "wasnt", "came", "went", "looked") && s > 0 && tokens[s-1].tag == "PRP$" {
+		return false // "my brothers was still pink": my brother's, his piece
+	}
+	if v >= 0 && tokens[v].norm == "its" {
+		return d.antecedentInert(tokens, v)
+	}
+	if sub.human() {
+		return v < 0 || !tokens[v].in("got", "get", "kept", "keep", "went", "come", "came")
+	}
+	if sub.in("it", "they", "this", "that", "these", "which") {
+		return d.antecedentInert(tokens, s)
+	}
+	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "steam", "shape", "result", "contrast", "bowl", "plate")
+}
+
+// doneThing reports whether the subject that ends at token s is a doing
+// ("rolling them was messy", "making custard is harder").
+func doneThing(tokens []token, s, v int) bool {
+	start := clauseStart(tokens, v)
+	return tokens[start].tag == "VBG" && start < s && start+3 >= s && !tokens[start].kind.Food()
+}
+
+// antecedentInert decides what "it" or "they" stands for by the nouns of the
+// clauses before it in the sentence: inert only if none of them is food.
+func (d sensing) antecedentInert(tokens []token, s int) bool {
+	inert := false
+	for j := clauseStart(tokens, s) - 1; j >= 0 && j >= s-reach; j-- {
+		t := &tokens[j]
+		if t.in("it", "them") && t.in("it") == tokens[s].in("it", "its", "this", "that") && j > 0 && tokens[j-1].isVerb() {
+			// "I tasted it with a spoon and it was peppery": the same thing
+			// goes on, and what was named before it decides.
+			return d.antecedentInert(tokens, j)
+		}
+		if !t.isNoun() {
+			continue
+		}
+		if t.kind.Food() || t.kind == lexicon.NoKind && !t.in("everything", "own", "rest") {
+			return false
+		}
+		plural := t.tag == "NNS" || t.tag == "NNPS"
+		if plural != tokens[s].in("they", "these", "them") {
+			continue // "the pan … they": something else
+		}
+		if t.kind == lexicon.Tool || t.kind == lexicon.Place || t.kind == lexicon.Body || t.kind == lexicon.Cloth {
+			inert = true
+		}
+	}
+	return inert
+}

@@ -1,0 +1,243 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// onlySense returns the sense that a heading which stands alone names.
+func onlySense(s *sentence) (lexicon.Sense, bool) {
+	if !isHeading(s) {
+		return "", false
+	}
+	var found lexicon.Sense
+	for i := range s.tokens {
+		if sense, ok := senseOfNoun(s.tokens[i].norm); ok {
+			if found != "" {
+				return "", true
+			}
+			found = sense
+		}
+	}
+	return found, true
+}
+
+// headingSense returns the sense that a sentence's heading names ("Taste:"),
+// if it names just one.
+func headingSense(tokens []token) (lexicon.Sense, bool) {
+	var found lexicon.Sense
+	for i := 0; i < len(tokens) && i < 5; i++ {
+		if tokens[i].norm == ":" || tokens[i].norm == "-" || tokens[i].norm == "--" {
+			return found, found != ""
+		}
+		if s, ok := senseOfNoun(tokens[i].norm); ok {
+			if found != "" {
+				return "", false
+			}
+			found = s
+		}
+	}
+	return "", false
+}
+
+func startsWithHeading(tokens []token) bool {
+	for i := 0; i < len(tokens) && i < 5; i++ {
+		if tokens[i].norm == ":" {
+			return true
+		}
+	}
+	return false
+}
+
+// choose decides between the senses a form can speak to.
+func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.Sense) sensed {
+	c := all[n]
+	form := tokenText(tokens, c)
+	if s, ok := d.overruled(tokens, c, form); ok {
+		return sensed{head: c.readings[0].head, sense: s}
+	}
+	if len(c.readings) == 1 {
+		return c.readings[0]
+	}
+	head := phraseHead(tokens, c.to-1)
+	verb := predicateOf(tokens, c.from)
+	subj := -1
+	if verb >= 0 {
+		subj = subject(tokens, verb)
+	}
+	best, bestScore := c.readings[0], -1
+	for _, r := range c.readings {
+		score := prior(r.sense)
+		if u, ok := d.words.lex.Reading.Usual[form]; ok && u == r.sense {
+			score += 8
+		} else if u, ok := d.words.lex.Reading.Usual[r.head]; ok && u == r.sense {
+			score += 8
+		}
+		if verb >= 0 {
+			if s, ok := senseOfVerb(tokens[verb].norm); ok && s == r.sense {
+				score += 20
+			}
+		}
+		for j := c.to; j < head; j++ {
+			if s, ok := senseOfNoun(tokens[j].norm); ok && s == r.sense {
+				score += 24
+			}
+		}
+		for _, at := range []int{head, subj} {
+			if at < 0 {
+				continue
+			}
+			if s, ok := senseOfNoun(tokens[at].norm); ok && s == r.sense {
+				score += 24
+			}
+			for _, of := range r.of {
+				if tokens[at].norm == of || singular(tokens[at].norm) == of {
+					score += 3
+					break
+				}
+			}
+		}
+		if heading == r.sense {
+			score += 8
+		}
+		if s, ok := d.named(tokens, c.from); ok && s == r.sense {
+			score += 7
+		}
+		for m := max(0, n-4); m < len(all) && m <= n+4; m++ {
+			o := all[m]
+			if m != n && len(o.readings) == 1 && o.readings[0].sense == r.sense && near(tokens, c, o) {
+				score++
+				break
+			}
+		}
+		if score > bestScore {
+			best, bestScore = r, score
+		}
+	}
+	return best
+}
+
+// named returns the sense that a noun or verb of perception names earlier in
+// the sentence, the nearest one.
+func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
+	for j := i - 1; j >= 0 && j >= i-16; j-- {
+		if tokens[j].norm == "," && j > 0 && tokens[i].norm != "like" {
+			if _, ok := senseOfNoun(tokens[j-1].norm); ok {
+				break // "smoky smell, juicy inside"
+			}
+		}
+		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") {
+			return s, true
+		}
+		if s, ok := senseOfVerb(tokens[j].norm); ok {
+			return s, true
+		}
+		if tokens[j].norm == ";" || tokens[j].norm == "." {
+			break
+		}
+	}
+	return "", false
+}
+
+// overruled returns the sense where the list's own does not hold: a form whose
+// usual sense is another, and words for taste after "smell" or for aroma after
+// "taste", which serve for both.
+func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Sense, bool) {
+	if c.open {
+		return "", false
+	}
+	offers := func(s lexicon.Sense) bool {
+		for _, r := range c.readings {
+			if r.sense == s {
+				return true
+			}
+		}
+		return false
+	}
+	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
+		return u, true
+	}
+	s, ok := lexicon.Sense(""), false
+	if h := phraseHead(tokens, c.to-1); h >= 0 {
+		s, ok = senseOfNoun(tokens[h].norm)
+	}
+	if !ok {
+		if v := predicateOf(tokens, c.from); v >= 0 {
+			s, ok = senseOfVerb(tokens[v].norm)
+		} else {
+			s, ok = d.named(tokens, c.from)
+		}
+	}
+	switch {
+	case ok && tokens[c.from].norm == "like" && !offers(s):
+		return s, true // "looked like baby food"
+	case ok && s == lexicon.Smell && !offers(s) && offers(lexicon.Tongue):
+		return s, true
+	case ok && s == lexicon.Tongue && !offers(s) && offers(lexicon.Smell):
+		return s, true
+	}
+	return "", false
+}
+
+// near reports whether two candidates stand in one list: only adverbs, commas
+// and "and" between them.
+func near(tokens []token, a, b candidate) bool {
+	if a.from > b.from {
+		a, b = b, a
+	}
+	if b.from-a.to > 4 {
+		return false
+	}
+	for j := a.to; j < b.from; j++ {
+		if t := &tokens[j]; !t.isAdv() && !t.in("and", ",", "but", "or", "a", "bit", "with") && !t.isAdj() {
+			return false
+		}
+	}
+	return true
+}
+
+// prior is how much a sense is preferred where nothing else decides.
+func prior(s lexicon.Sense) int {
+	switch s {
+	case lexicon.Touch:
+		return 5
+	case lexicon.Tongue:
+		return 2
+	case lexicon.Sight:
+		return 1
+	}
+	return 0
+}
+
+// senseOfVerb returns the sense that a verb of perception names.
+func senseOfVerb(w string) (lexicon.Sense, bool) {
+	switch {
+	case strings.HasPrefix(w, "tast"):
+		return lexicon.Tongue, true
+	case strings.HasPrefix(w, "smel"):
+		return lexicon.Smell, true
+	case strings.HasPrefix(w, "look"):
+		return lexicon.Sight, true
+	case strings.HasPrefix(w, "feel"), w == "felt", strings.HasPrefix(w, "sound"):
+		return lexicon.Touch, true
+	}
+	return "", false
+}
+
+// senseOfNoun returns the sense that a noun names.
+func senseOfNoun(w string) (lexicon.Sense, bool) {
+	switch strings.TrimSuffix(w, "s") {
+	case "taste", "flavour", "flavor", "aftertaste", "seasoning", "kick", "tang":
+		return lexicon.Tongue, true
+	case "smell", "aroma", "scent", "fragrance", "odour", "whiff":
+		return lexicon.Smell, true
+	case "colour", "color", "appearance", "look", "shade", "finish", "surface", "presentation", "shape":
+		return lexicon.Sight, true
+	case "texture", "consistency", "mouthfeel", "feel", "bite", "crunch":
+		return lexicon.Touch, true
+	}
+	return "", false
+}
+
+func singular(w string) string { return strings.TrimSuffix(w, "s") }

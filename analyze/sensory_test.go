@@ -1,0 +1,63 @@
+package analyze
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// sensed lists what a report found by the senses, "word=sense" in text order.
+func sensedIn(tb testing.TB, text string) []string {
+	tb.Helper()
+	out := []string{}
+	for _, s := range readPlain(tb, text).Sentences {
+		for _, w := range s.Sensory {
+			out = append(out, w.Text+"="+string(w.Sense))
+		}
+	}
+	return out
+}
+
+// TestWhatAWordDescribes pins, for each rule of what a listed word describes, a
+// sentence where it counts and one where it does not. Our own sentences.
+func TestWhatAWordDescribes(t *testing.T) {
+	for _, c := range []struct {
+		rule, text string
+		want       string // "" for none; several with " | "
+	}{
+		{"an adjective in -ly describes", "The edges were frilly.", "frilly=appearance"},
+		{"an adverb made from a quality does not", "It smelt faintly of bay.", "bay=aroma"},
+		{"a degree is no object", "The top cracked a bit.", "cracked=appearance"},
+		{"an object makes it a deed", "I browned the mince.", ""},
+		{"a quality in a note without a verb", "Soft, sweet onions.", "Soft=texture | sweet=taste"},
+		{"a quality of what went in", "I used soft onions.", ""},
+		{"cold as it was eaten", "The middle was cold.", "cold=texture"},
+		{"cold as a step", "I let the rice go cold.", ""},
+		{"cold in a list of qualities", "The dip was minty and cool.", "minty=taste | cool=texture"},
+		{"hot fat", "The oil was hot.", ""},
+		{"hot of spice", "The curry sauce was hot.", "hot=taste"},
+		{"warm behind smell", "It smelt warm.", "warm=aroma"},
+		{"a warm kitchen", "I left it in a warm place.", ""},
+		{"risen", "The loaf was well risen.", "well risen=appearance"},
+		{"to rise", "I left the dough to rise.", ""},
+		{"set as it was", "The custard was set.", "set=texture"},
+		{"set as a step", "It set in the fridge.", ""},
+		{"even, the same all over", "It came out even.", "even=appearance"},
+		{"even, to a surprise", "He even dried up.", ""},
+		{"a size that describes", "The slices were thick.", "thick=texture"},
+		{"a size that picks out", "I put the probe in the thick end.", ""},
+		{"a pronoun right before the verb", "when I knocked on the bottom it sounded hollow", "sounded hollow=texture"},
+		{"it, said of before, goes on", "I tasted it with a spoon and it was peppery.", "peppery=taste"},
+		{"it, of a tool", "I dropped the tray and it was heavy.", ""},
+		{"a doing is no food", "Rolling them was messy.", ""},
+		{"fingers are no food", "I kept my fingers curled.", ""},
+		{"well done as praise", "Well done.", ""},
+		{"well done of meat", "The steak was well done.", "well done=appearance"},
+		{"to for too", "It was way to garlicky.", "garlicky=taste"},
+		{"like mine is no likeness", "It was not dry like mine.", "dry=texture"},
+		{"a surface and its colour are two", "It was shiny brown.", "shiny=appearance | brown=appearance"},
+	} {
+		assert.Equal(t, c.want, strings.Join(sensedIn(t, c.text), " | "), "%s: %s", c.rule, c.text)
+	}
+}

@@ -1,0 +1,203 @@
+package analyze
+
+import "saywhy/lexicon"
+
+// allBlocked reports whether a use that describes nothing covers the whole
+// candidate.
+func allBlocked(blocked []bool, c candidate) bool {
+	for i := c.from; i < c.to; i++ {
+		if !blocked[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// process reports whether the form tells what was to happen to the food, or
+// what it was doing meanwhile, and not how it was: "left it to rise", "let it
+// bubble", "it set in the fridge", "while the dough was rising". The same verbs
+// describe as participles and behind a quality: "well risen", "was bubbling",
+// "had set".
+func (d sensing) process(tokens []token, c candidate) bool {
+	t := &tokens[c.from]
+	prev := &token{}
+	if c.from > 0 {
+		prev = &tokens[c.from-1]
+	}
+	switch {
+	case t.in("rise", "rising", "prove", "bubble", "bubbling", "swell", "swells", "soften", "thicken", "melt", "wilt", "wilts", "simmer", "sizzle", "froth") && c.to-c.from == 1:
+		if t.tag == "VB" && !prev.in("not", "n't", "never") && !afterSubject(tokens, c.from) {
+			return true
+		}
+		start := clauseStart(tokens, c.from)
+		return t.tag == "VBG" && start > 0 && tokens[start-1].in("while", "when", "whilst", "as")
+	case t.in("set", "sets") && c.to-c.from == 1:
+		if t.isAdj() || prev.in("had", "has", "have", "just", "almost", "nearly", "barely", "was", "were", "is", "n't", "not", "never", "fully", "completely", "lightly") {
+			return false
+		}
+		return c.to < len(tokens) && tokens[c.to].in("like", "as", "into", "before", "in", "on", "overnight", "hard", "while", "for") || prev.norm == "to"
+	}
+	return false
+}
+
+// picksOut reports whether a word of size only picks out which part or which
+// piece is meant: "the thick end", "the big ones", "the thinner part".
+func picksOut(tokens []token, c candidate) bool {
+	if c.from == 0 || c.to-c.from != 1 || c.to >= len(tokens) || tokens[c.from-1].norm != "the" {
+		return false
+	}
+	return tokens[c.from].in("thick", "thicker", "thickest", "thin", "thinner", "thinnest", "big", "bigger", "biggest", "small", "smaller", "smallest", "large", "larger", "largest", "short", "long", "little", "fat", "wide", "wider", "flat") &&
+		tokens[c.to].in("end", "ends", "part", "parts", "bit", "bits", "one", "ones")
+}
+
+// evenAll reports whether "even" means the same all over ("came out even", "an
+// even brown") and not that something is surprising ("even thicker", "he even
+// dried up").
+func evenAll(tokens []token, c candidate) bool {
+	prev := &token{}
+	if c.from > 0 {
+		prev = &tokens[c.from-1]
+	}
+	if c.to >= len(tokens) || tokens[c.to].pause() || tokens[c.to].in("and", "but", "all", "on", "in", "across", "because", "so") {
+		return predicateOf(tokens, c.from) >= 0 && !subjectIsHuman(tokens, c.from) || prev.in("nice", "more", "less", "very")
+	}
+	next := &tokens[c.to]
+	return (next.isNoun() && next.kind != lexicon.Person || next.tag == "JJ") && (prev.tag == "DT" || prev.word == false || prev.in("not", "very", "nice", "and", "more", "in", "with"))
+}
+
+// rawFood reports whether "raw" tells how the food was ("still raw in the
+// middle", "a raw taste") and not which food is meant ("the raw chicken").
+func (d sensing) rawFood(tokens []token, i int) bool {
+	if h := phraseHead(tokens, i); h >= 0 && h-i <= 2 {
+		_, named := senseOfNoun(tokens[h].norm)
+		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches")
+	}
+	return predicateOf(tokens, i) >= 0 && !supposed(tokens, i)
+}
+
+// amongColours reports whether a noun that is also a colour stands in a list
+// with one: "bright, orange and purple".
+func (d sensing) amongColours(tokens []token, i int) bool {
+	for _, j := range []int{i - 2, i + 2} {
+		if j < 0 || j >= len(tokens) || !tokens[(i+j)/2].in("and", ",", "&") {
+			continue
+		}
+		for _, r := range d.words.singles[tokens[j].norm] {
+			if r.sense == lexicon.Sight && tokens[j].kind == lexicon.NoKind {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// tastes reports whether the clause speaks of taste, so that hot means spiced.
+func (d sensing) tastes(tokens []token, i int) bool {
+	for j := max(0, i-8); j < len(tokens) && j < i+5; j++ {
+		if s, ok := senseOfVerb(tokens[j].norm); ok && s == lexicon.Tongue {
+			return true
+		}
+		if s, ok := senseOfNoun(tokens[j].norm); ok && s == lexicon.Tongue {
+			return true
+		}
+		if tokens[j].in("spicy", "chilli", "chili", "spice", "curry", "mustard", "ginger", "pepper", "mouth", "sauce", "salsa", "tongue", "finish") {
+			return true
+		}
+	}
+	return false
+}
+
+// temperature reports whether a word of heat or cold tells how the food was to
+// eat. Most often it tells of the oven, of waiting or of keeping food safe
+// ("let it go cold", "the oil was hot"), and then it describes no food.
+//
+//   - hot counts as a taste where the clause speaks of taste or spice;
+//   - warm counts behind smell and taste ("smelt warm and earthy");
+//   - any of them counts in a list with another quality ("minty and cool");
+//   - cold and cool count when said of a dish or a part as it was ("the middle
+//     was cold"), not of fat or water and not behind let, wait, once or until.
+func (d sensing) temperature(tokens []token, i int) bool {
+	t := &tokens[i]
+	if d.tastes(tokens, i) {
+		return true
+	}
+	v := predicateOf(tokens, i)
+	if h := phraseHead(tokens, i); h >= 0 {
+		_, named := senseOfNoun(tokens[h].norm)
+		return named
+	}
+	if d.listed(tokens, i) {
+		return true
+	}
+	if v < 0 {
+		return false
+	}
+	if _, ok := senseOfVerb(tokens[v].norm); ok && !t.in("hot", "hotter", "hottest") {
+		return true
+	}
+	if t.in("hot", "hotter", "hottest", "warm", "warmer") || supposed(tokens, i) {
+		return false
+	}
+	start := clauseStart(tokens, i)
+	for j := max(0, start-1); j < i; j++ {
+		if tokens[j].in("let", "leave", "left", "wait", "waited", "until", "till", "once", "before", "when", "while", "after", "keep", "kept", "if", "chill", "has", "have") {
+			return false
+		}
+	}
+	s := subject(tokens, v)
+	if s < 0 {
+		return false
+	}
+	sub := &tokens[s]
+	return sub.kind == lexicon.DishNoun || sub.kind == lexicon.PartNoun || sub.in("mine", "rest", "salmon", "veg") ||
+		sub.kind == lexicon.Ingredient && !sub.in("water", "oil", "fat", "butter", "milk", "cream", "chocolate", "jam", "stock")
+}
+
+// listed reports whether "and" or a comma ties the word at token i to another
+// quality of the list that is no temperature.
+func (d sensing) listed(tokens []token, i int) bool {
+	for _, step := range []int{-1, 1} {
+		j := i + step
+		if j < 0 || j >= len(tokens) || !tokens[j].in("and", ",", "&", "but") {
+			continue
+		}
+		j += step
+		for j > 0 && j < len(tokens) && (tokens[j].isAdv() && !d.words.describes(tokens[j].norm) || tokens[j].in("and", "so", "a", "bit")) {
+			j += step
+		}
+		if j < 0 || j >= len(tokens) || !tokens[j].isAdj() && !tokens[j].isVerb() && tokens[j].kind != lexicon.NoKind || tokens[j].in("wet", "dry", "damp", "clean", "deep") {
+			continue
+		}
+		if d.words.describes(tokens[j].norm) && phraseHead(tokens, max(i, j)) < 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// cutTo reports whether the form tells the size something was cut, rolled or
+// made to: "cut the florets small", "slice them thinner".
+func (d sensing) cutTo(tokens []token, i int) bool {
+	if !tokens[i].in("thin", "thinner", "thick", "thicker", "small", "smaller", "big", "bigger", "large", "larger", "fine", "finer", "short", "shorter", "long", "longer", "flat", "neater", "chunky", "tiny") {
+		return false
+	}
+	if i+1 < len(tokens) && tokens[i+1].isNoun() {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		if tokens[j].isNoun() {
+			continue // "the slices were thicker"
+		}
+		switch tokens[j].stem {
+		case "cut", "slice", "chop", "roll", "make", "tear", "dice", "grate", "shape", "go", "squash", "stretch":
+			if tokens[j].in("went", "made") {
+				return false
+			}
+			return true
+		}
+		if tokens[j].pause() {
+			return false
+		}
+	}
+	return false
+}
