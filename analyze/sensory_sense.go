@@ -158,6 +158,9 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
 		return u, true
 	}
+	if seenThickness(tokens, c) {
+		return lexicon.Sight, true
+	}
 	s, ok := lexicon.Sense(""), false
 	if h := phraseHead(tokens, c.to-1); h >= 0 {
 		s, ok = senseOfNoun(tokens[h].norm)
@@ -232,7 +235,7 @@ func senseOfNoun(w string) (lexicon.Sense, bool) {
 		return lexicon.Tongue, true
 	case "smell", "aroma", "scent", "fragrance", "odour", "whiff":
 		return lexicon.Smell, true
-	case "colour", "color", "appearance", "look", "shade", "finish", "surface", "presentation", "shape":
+	case "colour", "color", "sheen", "hue", "tint", "tinge", "appearance", "look", "shade", "finish", "surface", "presentation", "shape":
 		return lexicon.Sight, true
 	case "texture", "consistency", "mouthfeel", "feel", "bite", "crunch":
 		return lexicon.Touch, true
@@ -241,3 +244,48 @@ func senseOfNoun(w string) (lexicon.Sense, bool) {
 }
 
 func singular(w string) string { return strings.TrimSuffix(w, "s") }
+
+// seenThickness reports whether thin or thick tells how deep a solid thing is,
+// which is seen: "thin pancakes", "the base was thin", "thick slices". Of a
+// liquid the same words tell how it pours. Where no noun decides, "they" are
+// pieces and so are things with lacy edges; "it" is more often a liquid.
+func seenThickness(tokens []token, c candidate) bool {
+	t := &tokens[c.from]
+	thin := t.in("thin", "thinner", "thinnest")
+	if c.to-c.from != 1 || !thin && !t.in("thick", "thicker", "thickest") {
+		return false
+	}
+	at := phraseHead(tokens, c.from)
+	if at < 0 {
+		if v := predicateOf(tokens, c.from); v >= 0 {
+			at = subject(tokens, v)
+		} else if c.from > 0 && tokens[c.from-1].isNoun() {
+			at = c.from - 1 // "Base thin and crisp"
+		}
+	}
+	if at >= 0 {
+		switch singular(tokens[at].norm) {
+		case "slice", "strip", "ribbon", "chip", "ring", "piece", "wedge", "noodle", "sheet":
+			return true
+		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom":
+			return thin && !feltTogether(tokens, c)
+		case "they", "them", "some", "one":
+			return thin
+		}
+		if tokens[at].isNoun() {
+			return false
+		}
+	}
+	for j := c.to; j < len(tokens) && j <= c.to+3; j++ {
+		if tokens[j].in("lacy", "lacey", "frilly", "see-through") {
+			return thin
+		}
+	}
+	return false
+}
+
+// feltTogether reports whether the word stands with another one of touch before
+// the same noun ("a thin, brittle crust"): then both are felt.
+func feltTogether(tokens []token, c candidate) bool {
+	return c.to+1 < len(tokens) && tokens[c.to].in(",", "and") && phraseHead(tokens, c.from) > c.to+1 && attributive(tokens, c.from)
+}

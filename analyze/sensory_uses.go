@@ -62,7 +62,7 @@ func evenAll(tokens []token, c candidate) bool {
 		return predicateOf(tokens, c.from) >= 0 && !subjectIsHuman(tokens, c.from) || prev.in("nice", "more", "less", "very")
 	}
 	next := &tokens[c.to]
-	return (next.isNoun() && next.kind != lexicon.Person || next.tag == "JJ") && (prev.tag == "DT" || prev.word == false || prev.in("not", "very", "nice", "and", "more", "in", "with"))
+	return (next.isNoun() && next.kind != lexicon.Person || next.tag == "JJ") && (prev.tag == "DT" || !prev.word || prev.in("not", "very", "nice", "and", "more", "in", "with"))
 }
 
 // rawFood reports whether "raw" tells how the food was ("still raw in the
