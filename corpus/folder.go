@@ -44,7 +44,11 @@ const ahead = 16
 func Folder(ctx context.Context, fsys fs.FS, o FolderOptions) iter.Seq2[Evaluation, error] {
 	return func(yield func(Evaluation, error) bool) {
 		inner, cancel := context.WithCancel(ctx)
-		r := &folderReader{ctx: inner, fsys: fsys, places: newPlaces(o.Lexicon, o.Course), course: courseOrEmpty(o.Course)}
+		course := courseOrEmpty(o.Course)
+		r := &folderReader{
+			ctx: inner, fsys: fsys, course: course,
+			places: newPlaces(o.Lexicon, course), headings: newSectionHeadings(course.Headings),
+		}
 		defer r.working.Wait()
 		defer cancel()
 		workers := o.Files
@@ -84,11 +88,13 @@ type found struct {
 
 // folderReader walks one folder and reads its files.
 type folderReader struct {
-	ctx     context.Context
-	fsys    fs.FS
-	places  *places
-	course  *lexicon.Course
-	working sync.WaitGroup
+	ctx      context.Context
+	fsys     fs.FS
+	places   *places
+	headings sectionHeadings
+	course   *lexicon.Course
+	styles   styleCache
+	working  sync.WaitGroup
 }
 
 // files walks the folder and returns a queue of files in the order of their

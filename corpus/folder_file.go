@@ -74,6 +74,10 @@ func reader(name string) (readFile, string) {
 	switch ext {
 	case ".txt", ".md", ".markdown", ".text":
 		return (*folderReader).readPlain, ""
+	case ".docx":
+		return (*folderReader).readDocx, ""
+	case ".odt":
+		return (*folderReader).readOdt, ""
 	case ".doc", ".rtf", ".pages", ".wps":
 		return nil, "is in a format that is not read; open it and save it as .docx or .odt"
 	case ".xls", ".ods", ".numbers":

@@ -28,22 +28,21 @@ func (r *folderReader) readPlain(name string, f fs.File, send func(found) bool) 
 		send(found{Unplaced: asUnplaced(err)})
 		return
 	}
-	r.place(name, given, text, send)
+	r.sendTexts(name, given, lines(text), send)
 }
 
-// place sends one text of a file with its place.
-func (r *folderReader) place(name string, given facts, text string, send func(found) bool) {
-	if strings.TrimSpace(text) == "" {
-		send(found{Unplaced: unplaced("holds no text; if it was written by hand or is a picture, type it out")})
-		return
+// lines returns the lines of a text as paragraphs. A line that begins with
+// number signs and a space is a heading of Markdown.
+func lines(text string) []paragraph {
+	split := strings.Split(text, "\n")
+	out := make([]paragraph, len(split))
+	for i, l := range split {
+		out[i] = paragraph{text: l, line: true}
+		if signs := len(l) - len(strings.TrimLeft(l, "#")); signs > 0 && signs <= 6 && strings.HasPrefix(l[signs:], " ") {
+			out[i].level = signs
+		}
 	}
-	e, err := r.places.evaluation(name, given)
-	if err != nil {
-		send(found{Unplaced: asUnplaced(err)})
-		return
-	}
-	e.Text, e.Source = text, sourceOf(name)
-	send(found{Evaluation: e})
+	return out
 }
 
 // decode returns a text file as UTF-8. A byte order mark tells UTF-8 and both

@@ -77,9 +77,9 @@ func newPlaces(lex *lexicon.Lexicon, course *lexicon.Course) *places {
 	return p
 }
 
-// evaluation places the text of a file by what is told of it and by its path.
-// The text itself is not filled in.
-func (p *places) evaluation(name string, given facts) (Evaluation, error) {
+// evaluation places the text of a file by what is told of it, by its path, and
+// where both are silent by the hint. The text itself is not filled in.
+func (p *places) evaluation(name string, given, hint facts) (Evaluation, error) {
 	names := p.names(name)
 	e := Evaluation{Learner: given.learner, Dish: given.dish, Role: given.role, Date: given.date}
 	for _, n := range slices.Backward(names) {
@@ -90,12 +90,23 @@ func (p *places) evaluation(name string, given facts) (Evaluation, error) {
 			e.Role = n.role
 		}
 	}
-	e.Role = cmp.Or(e.Role, analyze.Learner)
+	if e.Role == "" && slices.ContainsFunc(names, func(n nameParts) bool { return n.role == bothRoles }) {
+		return e, unplaced("its name speaks of an evaluation and of feedback, and no heading parts them; put a line with \"My evaluation\" and one with \"Adult feedback\" before the two texts")
+	}
+	e.Role = cmp.Or(e.Role, hint.role, analyze.Learner)
+	if e.Date.IsZero() {
+		e.Date = hint.date
+	}
 	session, err := p.session(names, given.session)
 	if err != nil {
 		return e, err
 	}
-	if err := p.learnerAndDish(names, &e, session); err != nil {
+	if session == "" && hint.session != "" {
+		if session, err = p.sessionNumber(hint.session); err != nil {
+			return e, err
+		}
+	}
+	if err := p.learnerAndDish(names, &e, session, hint); err != nil {
 		return e, err
 	}
 	if err := p.completed(&e, session); err != nil {

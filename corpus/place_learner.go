@@ -1,6 +1,7 @@
 package corpus
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/analyze"
@@ -16,7 +17,7 @@ type candidate struct {
 }
 
 // learnerAndDish finds the learner and the dish in what the names leave.
-func (p *places) learnerAndDish(names []nameParts, e *Evaluation, session string) error {
+func (p *places) learnerAndDish(names []nameParts, e *Evaluation, session string, hint facts) error {
 	var rest []candidate
 	for i, n := range names {
 		for _, r := range n.runs {
@@ -32,6 +33,9 @@ func (p *places) learnerAndDish(names []nameParts, e *Evaluation, session string
 		}
 	}
 	if len(p.learners) > 0 {
+		if e.Learner == "" && !slices.ContainsFunc(rest, func(c candidate) bool { return c.listed }) {
+			e.Learner = hint.learner
+		}
 		if err := p.listed(names, e); err != nil {
 			return err
 		}
@@ -51,6 +55,13 @@ func (p *places) learnerAndDish(names []nameParts, e *Evaluation, session string
 		}
 		return true
 	})
+	if e.Dish == "" {
+		e.Dish = hint.dish
+	}
+	if !told && len(rest) == 0 {
+		e.Learner = hint.learner
+		told = e.Learner != ""
+	}
 	if told {
 		return nil
 	}

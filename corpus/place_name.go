@@ -14,6 +14,7 @@ import (
 // nameParts is what the name of one file or folder tells.
 type nameParts struct {
 	sessions []string // as in Evaluation, without repeats
+	marked   bool     // a word such as "week", or a title of course.yaml, says that it is a session
 	date     time.Time
 	role     analyze.Role // "" when nothing is said
 	dish     string
@@ -148,7 +149,6 @@ func (n *nameParts) numbers(words []nameWord, dish phraseAt, behind *int) {
 			*behind = i + 1
 		}
 	}
-	marked := len(n.sessions) > 0 // by a title
 	for i := range words {
 		w := &words[i]
 		if w.used || dish.holds(i) {
@@ -166,8 +166,8 @@ func (n *nameParts) numbers(words []nameWord, dish phraseAt, behind *int) {
 		}
 		switch {
 		case sessionWord(mark):
-			if !marked {
-				n.sessions, marked = nil, true // a marked number is surer than a bare one
+			if !n.marked {
+				n.sessions, n.marked = nil, true // a marked number is surer than a bare one
 			}
 			found(number, i)
 		case learnerWord(mark):
@@ -184,7 +184,7 @@ func (n *nameParts) numbers(words []nameWord, dish phraseAt, behind *int) {
 			continue // "7b", "amina2"
 		default:
 			before = -1
-			if !marked {
+			if !n.marked {
 				found(number, i)
 			}
 		}

@@ -122,6 +122,7 @@ func (n *nameParts) listed(words []nameWord, learners map[string]string) {
 // titled finds the titles of sessions in course.yaml.
 func (n *nameParts) titled(words []nameWord, titles map[string]string) {
 	known(words, titles, func(number string) {
+		n.marked = true
 		if !slices.Contains(n.sessions, number) {
 			n.sessions = append(n.sessions, number)
 		}

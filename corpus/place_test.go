@@ -12,7 +12,7 @@ import (
 // placed is a place in one line: learner | session | dish | role | date, or
 // "?" and a part of the reason.
 func placed(p *places, name string) string {
-	e, err := p.evaluation(name, facts{})
+	e, err := p.evaluation(name, facts{}, facts{})
 	if err != nil {
 		return "? " + asUnplaced(err).Reason
 	}

@@ -2,6 +2,7 @@ package corpus
 
 import (
 	"fmt"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -24,9 +25,12 @@ func told(name, dish string, words int, unlisted ...string) Reported {
 	return Reported{Name: name, Dish: dish, Report: r}
 }
 
+// onceBuiltin loads the lexicon once for all tests; it never changes.
+var onceBuiltin = sync.OnceValues(lexicon.Builtin)
+
 func builtin(tb testing.TB) *lexicon.Lexicon {
 	tb.Helper()
-	lex, err := lexicon.Builtin()
+	lex, err := onceBuiltin()
 	require.NoError(tb, err)
 	return lex
 }
