@@ -78,6 +78,10 @@ func reader(name string) (readFile, string) {
 		return (*folderReader).readDocx, ""
 	case ".odt":
 		return (*folderReader).readOdt, ""
+	case ".csv", ".tsv":
+		return (*folderReader).readCSV, ""
+	case ".xlsx":
+		return (*folderReader).readXLSX, ""
 	case ".doc", ".rtf", ".pages", ".wps":
 		return nil, "is in a format that is not read; open it and save it as .docx or .odt"
 	case ".xls", ".ods", ".numbers":

@@ -48,15 +48,28 @@ func (p *places) sessionHeading(para paragraph) (facts, bool) {
 	if !n.marked || len(n.sessions) != 1 {
 		return facts{}, false
 	}
-	f := facts{session: n.sessions[0], dish: n.dish, date: n.date}
+	return n.facts(), true
+}
+
+// facts are what a name tells besides the learner: of a heading, a sheet or a
+// form.
+func (n nameParts) facts() facts {
+	f := facts{dish: n.dish, date: n.date}
+	if len(n.sessions) == 1 {
+		f.session = n.sessions[0]
+	}
+	if n.role != bothRoles {
+		f.role = n.role
+	}
 	for _, r := range n.runs {
-		if f.dish == "" && r.numbered {
+		switch {
+		case n.dish == "" && f.dish == "" && r.numbered:
 			f.dish = r.text // a dish that no type covers
-		} else if r.beforeDish {
+		case r.beforeDish:
 			f.dish = r.text + " " + n.dish
 		}
 	}
-	return f, true
+	return f
 }
 
 // pieces parts a chapter at the headings of the two texts. Without any, it is
