@@ -1,0 +1,179 @@
+package corpus
+
+import (
+	"slices"
+	"unicode"
+	"unicode/utf8"
+)
+
+// textWord is a word of a text as it is compared: by the hash of its letters
+// in lower case.
+type textWord struct {
+	hash       uint64
+	start, end int // bytes of the text
+}
+
+// The basis and the prime of FNV-1a in 64 bits (Fowler, Noll and Vo), taken here
+// letter by letter.
+const (
+	fnvBasis = 14695981039346656037
+	fnvPrime = 1099511628211
+)
+
+// wordsIn returns the words of a text: runs of letters and digits. Marks,
+// apostrophes among them, are passed over, so that "didn't" and "didnt" are one.
+func wordsIn(text string) []textWord {
+	out := make([]textWord, 0, len(text)/5)
+	w := textWord{hash: fnvBasis, start: -1}
+	for i := 0; i < len(text); {
+		r, n := rune(text[i]), 1
+		if r >= utf8.RuneSelf {
+			r, n = utf8.DecodeRuneInString(text[i:])
+		}
+		switch {
+		case r < utf8.RuneSelf && (r >= 'a' && r <= 'z' || r >= '0' && r <= '9'):
+		case r < utf8.RuneSelf && r >= 'A' && r <= 'Z':
+			r += 'a' - 'A'
+		case r >= utf8.RuneSelf && (unicode.IsLetter(r) || unicode.IsDigit(r)):
+			r = unicode.ToLower(r)
+		case (r == '\'' || r == '’') && w.start >= 0:
+			i += n
+			continue
+		default:
+			if w.start >= 0 {
+				out = append(out, w)
+				w = textWord{hash: fnvBasis, start: -1}
+			}
+			i += n
+			continue
+		}
+		if w.start < 0 {
+			w.start = i
+		}
+		w.hash = (w.hash ^ uint64(r)) * fnvPrime
+		i += n
+		w.end = i
+	}
+	if w.start >= 0 {
+		out = append(out, w)
+	}
+	return out
+}
+
+func hashWord(w string) uint64 {
+	for _, t := range wordsIn(w) {
+		return t.hash
+	}
+	return 0
+}
+
+// shingles returns the hash of every run of shingleWords words, by the place
+// of its first word; none of a text that is shorter.
+func shingles(words []textWord) []uint64 {
+	if len(words) < shingleWords {
+		return nil
+	}
+	out := make([]uint64, len(words)-shingleWords+1)
+	for i := range out {
+		h := uint64(0)
+		for _, w := range words[i : i+shingleWords] {
+			h = mix(h ^ w.hash)
+		}
+		out[i] = h
+	}
+	return out
+}
+
+// mix is the finaliser of SplitMix64: Steele, Lea and Flood, "Fast splittable
+// pseudorandom number generators" (2014).
+func mix(x uint64) uint64 {
+	x += 0x9e3779b97f4a7c15
+	x = (x ^ x>>30) * 0xbf58476d1ce4e5b9
+	x = (x ^ x>>27) * 0x94d049bb133111eb
+	return x ^ x>>31
+}
+
+// littleWords are words that hold a list together.
+func littleWords() []string {
+	return []string{
+		"a", "an", "the", "and", "or", "but", "it", "was", "were", "is", "are", "very", "really", "so", "too", "not", "with",
+		"of", "in", "on", "to", "i", "my", "they", "its", "bit", "quite", "like", "taste", "tasted", "smell", "smelt", "smelled",
+		"look", "looked", "feel", "felt",
+	}
+}
+
+// maxUsers is how many learners may use a phrase before it counts as the way
+// people speak of such a thing.
+const maxUsers = 8
+
+// users returns how many learners use a shingle, for those that more than two
+// of them use.
+func (f *SharedFinder) users() map[uint64]int {
+	// A shingle's upper 44 bits and its learner in one number, so that sorting
+	// brings them together at 8 bytes each. Shingles that agree in 44 bits are
+	// one here; among a million there are about 30 such pairs.
+	n := 0
+	for i := range f.texts {
+		n += len(f.texts[i].shingles)
+	}
+	all := make([]uint64, 0, n)
+	for i := range f.texts {
+		id := uint64(f.texts[i].learner) & (1<<userBits - 1)
+		for _, s := range f.texts[i].shingles {
+			all = append(all, s>>userBits<<userBits|id)
+		}
+	}
+	slices.Sort(all)
+	all = slices.Compact(all)
+	out := map[uint64]int{}
+	for i := 0; i < len(all); {
+		j := i + 1
+		for j < len(all) && all[j]>>userBits == all[i]>>userBits {
+			j++
+		}
+		if j-i > 2 {
+			out[all[i]>>userBits] = j - i
+		}
+		i = j
+	}
+	return out
+}
+
+// userBits is the part of a shingle's hash that gives way to its user.
+const userBits = 20
+
+// weigh gives every shingle its weight.
+func (f *SharedFinder) weigh() {
+	users := f.users()
+	for i := range f.texts {
+		t := &f.texts[i]
+		given := f.given(wordsIn(t.Text), t.shingles)
+		t.weights = make([]float32, len(t.shingles))
+		for k, s := range t.shingles {
+			n := max(2, users[s>>userBits])
+			if n <= maxUsers && slices.Contains(given[k:k+shingleWords], false) {
+				t.weights[k] = 2 / float32(n)
+			}
+		}
+	}
+}
+
+// given returns for every word of a text whether it was put before the writer:
+// as part of the task's wording, of which at least a whole shingle stands
+// there, or as a word of a list, little words included. A shingle of nothing
+// but such words does not count, so that neither do the seams between two
+// pieces of the task.
+func (f *SharedFinder) given(words []textWord, shingles []uint64) []bool {
+	out := make([]bool, len(words))
+	for i, w := range words {
+		out[i] = f.list[w.hash]
+	}
+	for k, s := range shingles {
+		if f.task[s] {
+			for i := range shingleWords {
+				out[k+i] = true
+			}
+		}
+	}
+	return out
+}
