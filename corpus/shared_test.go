@@ -191,10 +191,8 @@ func BenchmarkShared(b *testing.B) {
 func TestTheWordingOfTheProgramIsTheTask(t *testing.T) {
 	lex := builtin(t)
 	task, list := TaskWording(lex)
-	var asked, sheet []string
-	for _, w := range lex.Reading.Wordings["learner"]["taste"]["said"] {
-		asked = append(asked, w)
-	}
+	asked := lex.Reading.Wordings["learner"]["taste"]["said"]
+	var sheet []string
 	for _, w := range lex.Words()[:60] {
 		sheet = append(sheet, w.Word+": "+w.Means)
 	}
