@@ -19,6 +19,8 @@ type wordsOptions struct {
 	find   string
 	course string
 	format string
+	all    bool // of the page to print
+	large  bool
 }
 
 func newWords(s streams) *cobra.Command {
@@ -31,7 +33,8 @@ Words that belong on one scale stand together, from low to high. The list is a
 place to look: choose a word because you noticed it.
 
 With --find it looks for words that fit what you noticed, in your own words. For
-a page to print and pin up, use --format html and open the file in a browser.`,
+a page to print and pin up, use --format html and open the file in a browser. It
+has the words typical of the dish; with --all it has every word.`,
 		Example: `  saywhy words soups
   saywhy words "apple crumble" --sense texture
   saywhy words --find "bits stick to my teeth"
@@ -49,6 +52,8 @@ a page to print and pin up, use --format html and open the file in a browser.`,
 	f.StringVar(&o.find, "find", "", "what you noticed, such as \"bits stick to my teeth\"")
 	courseFlag(f, &o.course)
 	f.StringVar(&o.format, "format", o.format, "text, json, csv for a spreadsheet, or html for a page to print")
+	f.BoolVar(&o.all, "all", false, "every word on the page to print, not only those typical of the dish")
+	f.BoolVar(&o.large, "large", false, "large print on the page to print")
 	return c
 }
 
@@ -75,6 +80,9 @@ func words(out io.Writer, on page, o wordsOptions) error {
 	}
 	if !slices.Contains(wordFormats(), o.format) {
 		return fmt.Errorf("there is no format %q; use --format %s", o.format, strings.Join(wordFormats(), ", --format "))
+	}
+	if (o.all || o.large) && o.format != "html" {
+		return errors.New("--all and --large are for the page to print; add --format html")
 	}
 	lex, course, err := loadLexicon(o.course)
 	if err != nil {
@@ -105,7 +113,9 @@ func words(out io.Writer, on page, o wordsOptions) error {
 		}
 		return lex.WriteSheet(out, list)
 	case "html":
-		return handout.NewWords(dish, what, senses).WriteHTML(out)
+		page := handout.NewWords(dish, what, senses, o.all)
+		page.Large = o.large
+		return page.WriteHTML(out)
 	}
 	return writeWords(out, on, dish, senses)
 }

@@ -92,3 +92,11 @@ func TestWordsFind(t *testing.T) {
 	assert.Contains(t, refused(t, "words", "--find", "crumbly", "--format", "html"), "--format text")
 	assert.NotContains(t, ok(t, "words", "--find", "bits\x1b[31m stick"), "\x1b")
 }
+
+func TestWordsToPrintAllAndLarge(t *testing.T) {
+	few, all := ok(t, "words", "soups", "--format", "html"), ok(t, "words", "soups", "--format", "html", "--all", "--large")
+	assert.NotContains(t, few, "<dt>gristly</dt>", "not typical of a soup")
+	assert.Contains(t, all, "<dt>gristly</dt>")
+	assert.Contains(t, all, `class="large"`)
+	assert.Contains(t, refused(t, "words", "soups", "--all"), "--format html")
+}
