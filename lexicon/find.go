@@ -21,6 +21,7 @@ type Finder struct {
 	terms []string // every term, sorted: what a slip is mended to
 	mean  [findFields]float64
 	kin   map[string][]string
+	food  map[string]bool // terms of the nouns that words describe
 }
 
 // The fields of a word, and how much a term counts in each.
@@ -58,10 +59,15 @@ type Found struct {
 
 // NewFinder builds a Finder over words.
 func NewFinder(words []Word) *Finder {
-	f := &Finder{idf: map[string]float64{}, kin: kinOf()}
+	f := &Finder{idf: map[string]float64{}, kin: kinOf(), food: map[string]bool{}}
 	in := map[string]int{}
 	for _, w := range words {
 		d := newFindDoc(w)
+		for _, of := range w.Of {
+			for _, t := range findTerms(of) {
+				f.food[t] = true
+			}
+		}
 		for t := range d.freq {
 			in[t]++
 		}
@@ -89,6 +95,9 @@ func newFindDoc(w Word) findDoc {
 	}
 	if w.From == Root {
 		d.prior *= rootPrior // what fits any dish is noticed more often
+	}
+	if w.Scale != "" {
+		d.prior *= scalePrior // the words that the trade grades are those in use
 	}
 	add := func(field int, text string) []string {
 		terms := findTerms(text)
@@ -125,9 +134,11 @@ func newFindDoc(w Word) findDoc {
 func (f *Finder) Find(noticed string, n int) []Found {
 	query := f.query(noticed)
 	plain := findTerms(noticed)
+	topics := f.topics(noticed)
+	cued := sensesCued(noticed)
 	var all []Found
 	for i := range f.docs {
-		if fit := f.fit(&f.docs[i], query, plain); fit > 0 {
+		if fit := f.fit(&f.docs[i], query, topics, plain) * cued[f.docs[i].word.Sense]; fit > 0 {
 			all = append(all, Found{Word: f.docs[i].word, Fit: fit})
 		}
 	}
@@ -152,9 +163,13 @@ func (f *Finder) query(noticed string) map[string]float64 {
 	add := func(t string, weight float64) { out[t] = max(out[t], weight) }
 	for _, t := range findTerms(noticed) {
 		if _, known := f.idf[t]; !known && len(f.kin[t]) == 0 && !strings.HasPrefix(t, not) {
-			t = f.mended(t)
+			if near := f.mended(t); near != t {
+				t = near
+				add(t, slipWeight)
+			}
+		} else {
+			add(t, 1)
 		}
-		add(t, 1)
 		for _, k := range f.kin[t] {
 			add(k, kinWeight)
 		}
@@ -167,8 +182,16 @@ func (f *Finder) query(noticed string) map[string]float64 {
 
 // Weights of terms that the query does not have itself.
 const (
-	kinWeight    = 1.0
+	kinWeight    = 0.85
+	slipWeight   = 0.7
 	deniedWeight = 0.2
+)
+
+// A food that the noticing only speaks about counts less as a quality, and more
+// as what a word describes: of "garlic cooked slow", "garlicky" tells nothing.
+const (
+	topicWeight = 0.5
+	topicOf     = 1.5
 )
 
 // mended returns the known term that is one slip away, or two for a long one.
@@ -196,7 +219,7 @@ func (f *Finder) mended(t string) string {
 // stands in what was noticed as it is. A term of a headword or form counts by
 // how much of that headword or form the query has: of "fell over", "fell" alone
 // says little.
-func (f *Finder) fit(d *findDoc, query map[string]float64, plain []string) float64 {
+func (f *Finder) fit(d *findDoc, query map[string]float64, topics map[string]bool, plain []string) float64 {
 	weights := fieldWeights()
 	cover := [2]map[string]float64{{}, {}} // of headword and of forms, by term
 	longest := 0.0
@@ -220,8 +243,14 @@ func (f *Finder) fit(d *findDoc, query map[string]float64, plain []string) float
 	for _, t := range f.inOrder(query, d) {
 		w := weights[headField]*cover[headField][t] + weights[formField]*cover[formField][t]
 		for i := meansField; i < findFields; i++ {
-			if n := d.freq[t][i]; n > 0 {
+			if n := d.freq[t][i]; n > 0 && (i != ofField || !topics[t]) {
 				w += weights[i] * n / (1 + bm25B*(d.length[i]/f.mean[i]-1))
+			}
+		}
+		if topics[t] {
+			w *= topicWeight
+			if d.freq[t][ofField] > 0 {
+				w += topicOf
 			}
 		}
 		total += query[t] * f.idf[t] * w / (bm25K + w)
@@ -233,6 +262,7 @@ func (f *Finder) fit(d *findDoc, query map[string]float64, plain []string) float
 const (
 	phrasePrior = 0.75
 	rootPrior   = 1.2
+	scalePrior  = 1.3
 )
 
 // phraseWeight is how much a whole form in the query adds.
@@ -266,15 +296,17 @@ const not = "!"
 // findTerms returns the terms of a text: stems without the words that hold
 // speech together, and with a mark on what is denied.
 func findTerms(text string) []string {
-	words := strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
-		return r != '\'' && !unicode.IsLetter(r) && !unicode.IsDigit(r)
-	})
 	var out []string
 	denied := 0 // how many more words a denial reaches
-	for _, w := range words {
+	for _, w := range saidWords(text) {
 		switch {
 		case slices.Contains(denials(), w) || strings.HasSuffix(w, "n't"):
 			denied = 3
+			continue
+		case denied > 0 && slices.Contains(senseVerbs(), w):
+			// That it has a smell tells nothing; that it has none does.
+			out = append(out, not+root(w))
+			denied--
 			continue
 		case slices.Contains(joiners(), w):
 			if w == "and" || w == "but" {
@@ -283,7 +315,7 @@ func findTerms(text string) []string {
 			denied--
 			continue
 		}
-		t := root(strings.TrimSuffix(strings.Trim(w, "'"), "'s"))
+		t := root(w)
 		if t == "" {
 			continue
 		}
@@ -296,11 +328,22 @@ func findTerms(text string) []string {
 	return out
 }
 
+// saidWords returns the words of a text in lower case.
+func saidWords(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
+		return r != '\'' && !unicode.IsLetter(r) && !unicode.IsDigit(r)
+	})
+}
+
 // root is the stem of a word without the -y that makes a describing word of a
-// noun, so that stringy and strings meet.
+// noun, and without a letter doubled before it, so that stringy and strings
+// meet, and furry and fur.
 func root(w string) string {
-	s := Stem(w)
+	s := Stem(strings.TrimSuffix(strings.Trim(w, "'"), "'s"))
 	if n := len(s); n > 4 && (s[n-1] == 'i' || s[n-1] == 'y') {
+		s = s[:n-1]
+	}
+	if n := len(s); n > 3 && s[n-1] == s[n-2] {
 		s = s[:n-1]
 	}
 	return s
@@ -317,5 +360,6 @@ is was are were be been being am do does did done has have had having will would
 of to in on at by for from with into onto as and but or so if when while then than because like just really very quite
 some any bit kind sort thing things what which who how where up out when's it'd got get gets make makes made go goes went gone going
 lot lots too all more most much many one feel feels felt look looks looked taste tastes tasted smell smells smelt smelled
+what's called call word words why say ok anything something someone everyone
 still about after before over them inside eat eating ate food`)
 }

@@ -21,8 +21,9 @@ func foundShare(t *testing.T, path string) (share float64, missed []string) {
 		if strings.HasPrefix(line, "#") {
 			continue
 		}
-		phrase, wanted, ok := strings.Cut(line, "\t")
-		require.True(t, ok, line)
+		fields := strings.Split(line, "\t")
+		require.GreaterOrEqual(t, len(fields), 2, line)
+		phrase, wanted := fields[0], strings.Join(fields[1:], "|")
 		total++
 		hit := false
 		var got []string
@@ -40,12 +41,15 @@ func foundShare(t *testing.T, path string) (share float64, missed []string) {
 	return float64(hits) / float64(total), missed
 }
 
-// The phrasings were written before the search and without sight of the list;
-// the words wanted were fixed with them. The search was tuned on the first file
-// (0.91 reached). The second was held back (0.81 reached), so its floor shows
-// what a phrasing that nobody tuned for may hope for.
+// The phrasings were written without sight of the list. The search was tuned on
+// the first file (0.92 reached). Of the blind file the odd rows were learnt from
+// and the even ones measured on once before that: by the words of their writer
+// alone 0.60, with the first three answers judged as well 0.83; 0.91 is what both
+// halves reach now. The held file was never looked at (0.81 before these changes,
+// 0.84 now; for 3 of its 62 rows the list has none of the words wanted), so its
+// floor shows what a phrasing that nobody tuned for may hope for.
 func TestEverydayPhrasingsFindTheWord(t *testing.T) {
-	for path, floor := range map[string]float64{"testdata/phrasings.tsv": 0.85, "testdata/phrasings-held.tsv": 0.78} {
+	for path, floor := range map[string]float64{"testdata/phrasings.tsv": 0.85, "testdata/phrasings-blind.tsv": 0.85, "testdata/phrasings-held.tsv": 0.82} {
 		share, missed := foundShare(t, path)
 		t.Logf("%s: %.3f", path, share)
 		if path == "testdata/phrasings.tsv" {
@@ -62,6 +66,8 @@ func little() []lexicon.Word {
 		{Word: "matt", Sense: lexicon.Sight, Means: "not shiny at all", From: lexicon.Root},
 		{Word: "shiny", Sense: lexicon.Sight, Means: "throws back the light", From: lexicon.Root},
 		{Word: "stringy", Sense: lexicon.Touch, Means: "full of thin lines that do not part", From: lexicon.Root},
+		{Word: "furry", Sense: lexicon.Touch, Means: "with a soft dry layer", From: lexicon.Root},
+		{Word: "odourless", Sense: lexicon.Smell, Means: "gives off no smell at all", From: lexicon.Root},
 		{Word: "smoky", Sense: lexicon.Smell, Means: "like a wood fire", From: lexicon.Root},
 		{Word: "smoky", Sense: lexicon.Tongue, Means: "like a wood fire on your tongue", From: lexicon.Root},
 	}
@@ -77,6 +83,9 @@ func TestFindByMeaningFormAndSlip(t *testing.T) {
 		"it was shiny":                 "shiny",
 		"it tasted a bit smokey":       "smoky",
 		"teeeth":                       "claggy",
+		"fur on my tongue":             "furry",
+		"I could not smell it":         "odourless",
+		"smelt like a fire":            "smoky",
 		"IT STICKS TO YOUR TEETH!!! 😬": "claggy",
 	} {
 		got := f.Find(noticed, 1)
@@ -84,6 +93,21 @@ func TestFindByMeaningFormAndSlip(t *testing.T) {
 			assert.Equal(t, want, got[0].Word.Word, noticed)
 		}
 	}
+}
+
+// TestFindTellsTheFoodFromALikeness: what the noticing is about is no quality of
+// it, what it is likened to is.
+func TestFindTellsTheFoodFromALikeness(t *testing.T) {
+	f := lexicon.NewFinder([]lexicon.Word{
+		{Word: "garlicky", Sense: lexicon.Tongue, Means: "like garlic"},
+		{Word: "slack", Sense: lexicon.Tongue, Means: "slow and quiet", Of: []string{"garlic"}},
+		{Word: "sandy", Sense: lexicon.Sight, Means: "like a lake"},
+		{Word: "grainy", Sense: lexicon.Touch, Means: "like a lake"},
+	})
+	assert.Equal(t, "slack", f.Find("garlic cooked slow", 1)[0].Word.Word)
+	assert.Equal(t, "garlicky", f.Find("tasted of garlic", 1)[0].Word.Word)
+	assert.Equal(t, "grainy", f.Find("it feels like a lake", 1)[0].Word.Word)
+	assert.Equal(t, "sandy", f.Find("it looks like a lake", 1)[0].Word.Word)
 }
 
 func TestFindGivesAHeadwordOnce(t *testing.T) {
