@@ -24,27 +24,38 @@ type WordsPart struct {
 	Words  []lexicon.Word
 }
 
-// NewWords makes the word list of some senses of a dish type: the words that
-// are typical of it, or with all every word. What is the dish that it was asked
-// for, or "" when that says no more than the type.
-func NewWords(dish lexicon.Dish, what string, senses []lexicon.Sense, all bool) Words {
+// NewWords makes the list of the words that are typical of a dish type, for some
+// senses. What is the dish that it was asked for, or "" when that says no more
+// than the type.
+func NewWords(dish lexicon.Dish, what string, senses []lexicon.Sense) Words {
+	page := NewAllWords(dish, what, senses)
+	for i, part := range page.Parts {
+		typical, other := dish.Typical(part.Sense)
+		scales, _ := PartScales(Scales(part.Words), typical)
+		page.Parts[i].Words = typical
+		page.Parts[i].Scales = rows(scales)
+		page.More += len(other)
+	}
+	return page
+}
+
+// NewAllWords makes the list of every word that a dish type has.
+func NewAllWords(dish lexicon.Dish, what string, senses []lexicon.Sense) Words {
 	page := Words{Title: dish.Title, Dish: what, Type: dish.Name}
 	for _, s := range senses {
 		list := dish.BySense(s)
-		scales := Scales(list)
-		if !all {
-			typical, other := dish.Typical(s)
-			scales, _ = PartScales(scales, typical)
-			list = typical
-			page.More += len(other)
-		}
-		part := WordsPart{Sense: s, Moment: dish.Moments[s], Words: list}
-		for _, scale := range scales {
-			part.Scales = append(part.Scales, SheetScale{scale.Name, scale.Words(", ")})
-		}
-		page.Parts = append(page.Parts, part)
+		page.Parts = append(page.Parts, WordsPart{s, dish.Moments[s], rows(Scales(list)), list})
 	}
 	return page
+}
+
+// rows returns scales as they are printed, the words of a step together.
+func rows(scales []Scale) []SheetScale {
+	var out []SheetScale
+	for _, s := range scales {
+		out = append(out, SheetScale{s.Name, s.Words(", ")})
+	}
+	return out
 }
 
 // WriteHTML writes the list as a page to print.

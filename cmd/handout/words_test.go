@@ -24,7 +24,7 @@ func TestEveryWordListCanBePinnedUp(t *testing.T) {
 	lex := load(t, nil)
 	var pages []string
 	for _, d := range lex.Types() {
-		pages = append(pages, wordsPage(t, handout.NewWords(d, "", lexicon.Senses(), false)))
+		pages = append(pages, wordsPage(t, handout.NewWords(d, "", lexicon.Senses())))
 	}
 	whole := strings.Replace(bound(pages), "</style>", "main + main { break-before: page; }</style>", 1)
 	assert.Empty(t, flaws(t, whole, "main"))
@@ -55,7 +55,7 @@ func TestAWordListWithEveryWord(t *testing.T) {
 	lex := load(t, nil)
 	soups, err := lex.Find("soups")
 	require.NoError(t, err)
-	w := handout.NewWords(soups, "leek soup", lexicon.Senses(), true)
+	w := handout.NewAllWords(soups, "leek soup", lexicon.Senses())
 	assert.Zero(t, w.More)
 	n := 0
 	for _, part := range w.Parts {

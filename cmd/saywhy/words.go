@@ -113,7 +113,11 @@ func words(out io.Writer, on page, o wordsOptions) error {
 		}
 		return lex.WriteSheet(out, list)
 	case "html":
-		page := handout.NewWords(dish, what, senses, o.all)
+		list := handout.NewWords
+		if o.all {
+			list = handout.NewAllWords
+		}
+		page := list(dish, what, senses)
 		page.Large = o.large
 		return page.WriteHTML(out)
 	}
