@@ -16,7 +16,10 @@ type Plan struct {
 // Plans returns the concrete changes that an evaluation names for next time,
 // in text order. They can be given to the reading of a later text.
 func (a *Analyzer) Plans(in Input, brief Brief) []Plan {
-	r := a.reading(in, brief)
+	return a.plansIn(a.reading(in, brief))
+}
+
+func (a *Analyzer) plansIn(r *reading) []Plan {
 	var out []Plan
 	for _, n := range r.row(lexicon.Improvement).Sentences {
 		s := &r.sentences[n-1]
@@ -147,15 +150,9 @@ func (d asking) plans(r *reading) []wish {
 	if len(r.brief.Last) == 0 {
 		return nil
 	}
-	here := make([]map[string]bool, len(r.sentences))
-	for i := range r.sentences {
-		here[i] = map[string]bool{}
-		for _, w := range topicWords(r.sentences[i].tokens) {
-			here[i][w] = true
-		}
-	}
+	topics := r.topics()
 	for _, p := range r.brief.Last {
-		if spokenOf(p, here) || r.speaksOfLastTime() {
+		if spokenOf(p, topics) || r.speaksOfLastTime() {
 			continue
 		}
 		return []wish{{
@@ -163,25 +160,6 @@ func (d asking) plans(r *reading) []wish {
 		}}
 	}
 	return nil
-}
-
-// spokenOf reports whether a sentence of the text, or two that stand together,
-// holds at least half of what the plan is about, and two words of it if it has
-// so many.
-func spokenOf(p Plan, here []map[string]bool) bool {
-	need := max((len(p.topic)+1)/2, min(2, len(p.topic)))
-	for i := range here {
-		n := 0
-		for _, w := range p.topic {
-			if here[i][w] || i+1 < len(here) && here[i+1][w] {
-				n++
-			}
-		}
-		if n >= need {
-			return true
-		}
-	}
-	return false
 }
 
 // speaksOfLastTime reports whether the text itself looks back at the time

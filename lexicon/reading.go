@@ -25,6 +25,10 @@ type Reading struct {
 	Spelling  map[string]string   // common misspellings of the words that rules look for
 	RealWords map[string]bool     // words that no slip is mended in
 
+	// Opposites are pairs of headwords, in both directions, that no scale makes
+	// opposites; see the method of Lexicon.
+	Opposites map[string]map[string]bool
+
 	// Wordings by section, group and list: questions by role, area and list
 	// (said, vague, detail, reason), praise by step and area, questions about a
 	// danger by role and kind. See wordingTree for all of them and their slots.
@@ -86,7 +90,7 @@ func (r *Reading) Words() []string {
 
 // parseReading reads the files under reading/.
 func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
-	r := &Reading{Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
+	r := &Reading{Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Opposites: map[string]map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
 	open := func(name string) (source, *yaml.Node, error) {
 		file := "reading/" + name + ".yaml"
 		data, err := fs.ReadFile(base, file)
@@ -113,6 +117,16 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 		{"spelling", func(s source, key string, v *yaml.Node) {
 			for _, wrong := range s.list(v, key) {
 				r.Spelling[wrong] = key
+			}
+		}},
+		{"opposites", func(s source, key string, v *yaml.Node) {
+			for _, other := range s.list(v, key) {
+				for _, p := range [][2]string{{key, other}, {other, key}} {
+					if r.Opposites[p[0]] == nil {
+						r.Opposites[p[0]] = map[string]bool{}
+					}
+					r.Opposites[p[0]][p[1]] = true
+				}
 			}
 		}},
 		{"vague", func(s source, key string, v *yaml.Node) {
