@@ -1,0 +1,90 @@
+package corpus
+
+import (
+	"context"
+	"errors"
+	"iter"
+
+	"saywhy/analyze"
+	"saywhy/lexicon"
+)
+
+// GroupReader reads the evaluations of a course into a Group.
+type GroupReader struct {
+	Lexicon  *lexicon.Lexicon
+	Analyzer *analyze.Analyzer
+	Title    string // of the course; may be empty
+
+	// Dish returns the dish type for a dish as an evaluation names it ("" where
+	// it names none), and what was cooked where that says more. It is called by
+	// many goroutines. An evaluation of a dish that it does not know is read for
+	// any dish, with a remark.
+	Dish func(name string) (dish lexicon.Dish, title string, err error)
+
+	Ordered  Ordered
+	Progress func(done int) // called after each evaluation; may be nil
+}
+
+// noted is one evaluation with what was read in it, or what could not be read.
+type noted struct {
+	Evaluation
+	dish    lexicon.Dish
+	notes   *analyze.Notes
+	unknown error // of the dish
+	err     error // *Unplaced
+}
+
+// Read reads all evaluations of a sequence such as Folder returns and reports
+// on them. It fails only when ctx ends or the sequence does so early.
+func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation, error]) (*GroupReport, error) {
+	g := NewGroup(r.Lexicon)
+	done := 0
+	items := func(yield func(noted) bool) {
+		for e, err := range evaluations {
+			if !yield(noted{Evaluation: e, err: err}) {
+				return
+			}
+		}
+	}
+	err := InOrder(ctx, r.Ordered, items, r.note, func(n noted) error {
+		var u *Unplaced
+		switch {
+		case errors.As(n.err, &u):
+			g.Unplaced(*u)
+			return nil
+		case n.err != nil:
+			return n.err
+		case n.unknown != nil:
+			g.Remark(n.Source, n.unknown.Error()+"; it was read as any dish is")
+		}
+		g.Add(n.Evaluation, n.dish, n.notes)
+		done++
+		if r.Progress != nil {
+			r.Progress(done)
+		}
+		return nil
+	})
+	if err != nil {
+		return nil, err
+	}
+	report := g.Report()
+	report.Title = r.Title
+	return report, nil
+}
+
+func (r GroupReader) note(n noted) noted {
+	if n.err != nil {
+		return n
+	}
+	dish, title, err := r.Dish(n.Dish)
+	if err != nil {
+		dish, title, n.unknown = r.Lexicon.General(), n.Dish, err
+	}
+	n.dish = dish
+	n.notes = r.Analyzer.Note(
+		analyze.Input{Text: n.Text, Title: title, Role: n.Role},
+		analyze.Brief{Dish: dish, Questions: 1}, // the report asks nobody anything
+	)
+	n.Text = ""
+	return n
+}
