@@ -23,7 +23,7 @@ func (a *Analyzer) plansIn(r *reading) []Plan {
 	var out []Plan
 	for _, n := range r.row(lexicon.Improvement).Sentences {
 		s := &r.sentences[n-1]
-		if !(table{}).detail(s, lexicon.Improvement) {
+		if !(table{}).detail(s, lexicon.Improvement) || !looksAhead(s.tokens) {
 			continue
 		}
 		if p, ok := (asking{words: a.words}).plan(r, s); ok {
@@ -31,6 +31,24 @@ func (a *Analyzer) plansIn(r *reading) []Plan {
 		}
 	}
 	return out
+}
+
+// looksAhead reports whether a sentence speaks of a time to come: it says so, or
+// tells what its writer would, will or should do, not what something was for
+// ("so that it would not slip").
+func looksAhead(tokens []token) bool {
+	for i := range tokens {
+		t := &tokens[i]
+		switch {
+		case t.norm == "next", t.norm == "future" && i > 0 && tokens[i-1].norm == "in", t.norm == "again" && i+1 == len(tokens):
+			return true
+		case t.in("would", "'d", "will", "'ll", "should", "could", "might") && i > 0 && tokens[i-1].in("i", "we", "you"):
+			if clause := clauseStart(tokens, i); clause < 2 || !tokens[clause-1].in("that", "so") {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // plan returns the change a sentence names, quoted from the deed on ("take the

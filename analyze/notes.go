@@ -22,6 +22,7 @@ type Quality struct {
 	Sentence int    // from 1
 	Of       string // the part or ingredient, in the singular ("crust"); "" for the dish as a whole
 	Other    bool   // said of a dish made another time
+	Partly   bool   // only a degree of it is denied: "not too sweet"
 }
 
 // Note reads one text as Read does and keeps its notes.
@@ -32,7 +33,7 @@ func (a *Analyzer) Note(in Input, brief Brief) *Notes {
 		s := &r.sentences[i]
 		for k, w := range s.sensory {
 			n.Qualities = append(n.Qualities, Quality{
-				Sensory: n.Report.Sentences[i].Sensory[k], Sentence: s.n, Of: a.describedThing(s.tokens, w), Other: w.other,
+				Sensory: n.Report.Sentences[i].Sensory[k], Sentence: s.n, Of: a.describedThing(s.tokens, w), Other: w.other, Partly: w.denied && degree(s.tokens, w.from),
 			})
 		}
 	}
@@ -70,6 +71,11 @@ func (a *Analyzer) describedThing(tokens []token, w sensoryWord) string {
 		return ""
 	}
 	return lexicon.Stem(t.norm)
+}
+
+// degree reports whether the word before token i only says how much of it.
+func degree(tokens []token, i int) bool {
+	return i > 0 && tokens[i-1].in("too", "very", "so", "that", "really", "overly", "particularly", "especially", "quite", "completely", "totally", "all")
 }
 
 // topics lists the topic words of every sentence.

@@ -1,6 +1,8 @@
 package corpus
 
 import (
+	"slices"
+
 	"saywhy/analyze"
 )
 
@@ -9,8 +11,11 @@ import (
 //
 //   - both are said of this dish, as it was: not wished for, not last time's;
 //   - both are said of the same part, or both of the dish as a whole;
-//   - one denies the very word that the other says, or they are opposites
-//     (lexicon.Opposites) and neither is denied.
+//   - one denies the very word that the other says, and not only a degree of it
+//     ("not too sweet"), or they are opposites (lexicon.Opposites) and neither is
+//     denied;
+//   - neither text also says the other's word of that part: who tells that the
+//     sauce went lumpy and then smooth tells the same as who calls it smooth.
 //
 // Each pair of words is named once, by where it stands first.
 func (g *Group) disagreements() []Disagreement {
@@ -36,7 +41,7 @@ func (g *Group) disagree(learner, adult *entry) []Disagreement {
 	for _, a := range learner.qualities {
 		for _, b := range adult.qualities {
 			w := words{a.Of, a.Word, b.Word}
-			if seen[w] || !g.contradict(a.Quality, b.Quality) {
+			if seen[w] || !g.contradict(a.Quality, b.Quality) || says(learner, b) || says(adult, a) {
 				continue
 			}
 			seen[w] = true
@@ -50,9 +55,16 @@ func (g *Group) disagree(learner, adult *entry) []Disagreement {
 	return out
 }
 
+// says reports whether a text holds the same quality of the same part.
+func says(e *entry, q quality) bool {
+	return slices.ContainsFunc(e.qualities, func(own quality) bool {
+		return own.Word == q.Word && own.Of == q.Of && own.Denied == q.Denied
+	})
+}
+
 func (g *Group) contradict(a, b analyze.Quality) bool {
 	switch {
-	case a.Word == "" || b.Word == "" || a.Supposed || b.Supposed || a.Other || b.Other || a.Of != b.Of:
+	case a.Word == "" || b.Word == "" || a.Supposed || b.Supposed || a.Other || b.Other || a.Partly || b.Partly || a.Of != b.Of:
 		return false
 	case a.Word == b.Word && a.Sense == b.Sense:
 		return a.Denied != b.Denied

@@ -39,7 +39,7 @@ func (g *Group) part(role analyze.Role) GroupPart {
 
 // point is the text as a point on its writer's path.
 func (e *entry) point() PathPoint {
-	p := PathPoint{Session: e.session, Dish: e.dish, Source: e.source, Words: e.words}
+	p := PathPoint{Session: e.session, Dish: e.dish, File: e.source, Words: e.words}
 	for _, row := range e.rows {
 		p.Areas = append(p.Areas, ReachedRow{row.Area, row.Expected, row.Said, row.Detail, row.Reason})
 		if !row.Expected {
@@ -191,7 +191,7 @@ func (g *Group) cautions() []GroupCaution {
 	}
 	kinds := lexicon.CautionKinds()
 	slices.SortStableFunc(out, func(a, b GroupCaution) int {
-		return cmp.Or(cmp.Compare(slices.Index(kinds, a.Kind), slices.Index(kinds, b.Kind)), byName(a.Learner, b.Learner), cmp.Compare(a.Session, b.Session))
+		return cmp.Or(cmp.Compare(slices.Index(kinds, a.Kind), slices.Index(kinds, b.Kind)), byName(a.Learner, b.Learner), cmp.Compare(a.Session, b.Session), cmp.Compare(b.Role, a.Role)) // learner before adult
 	})
 	return out
 }

@@ -12,15 +12,8 @@ import (
 // GroupReader reads the evaluations of a course into a Group.
 type GroupReader struct {
 	Lexicon  *lexicon.Lexicon
+	Course   *lexicon.Course
 	Analyzer *analyze.Analyzer
-	Title    string // of the course; may be empty
-
-	// Dish returns the dish type for a dish as an evaluation names it ("" where
-	// it names none), and what was cooked where that says more. It is called by
-	// many goroutines. An evaluation of a dish that it does not know is read for
-	// any dish, with a remark.
-	Dish func(name string) (dish lexicon.Dish, title string, err error)
-
 	Ordered  Ordered
 	Progress func(done int) // called after each evaluation; may be nil
 }
@@ -35,7 +28,8 @@ type noted struct {
 }
 
 // Read reads all evaluations of a sequence such as Folder returns and reports
-// on them. It fails only when ctx ends or the sequence does so early.
+// on them. An evaluation of a dish that nobody knows is read as any dish is, with
+// a remark. Read fails only when ctx ends.
 func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation, error]) (*GroupReport, error) {
 	g := NewGroup(r.Lexicon)
 	done := 0
@@ -68,7 +62,7 @@ func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation,
 		return nil, err
 	}
 	report := g.Report()
-	report.Title = r.Title
+	report.Title = r.Course.Title
 	return report, nil
 }
 
@@ -76,7 +70,7 @@ func (r GroupReader) note(n noted) noted {
 	if n.err != nil {
 		return n
 	}
-	dish, title, err := r.Dish(n.Dish)
+	dish, title, err := r.Course.Cooked(r.Lexicon, n.Dish)
 	if err != nil {
 		dish, title, n.unknown = r.Lexicon.General(), n.Dish, err
 	}

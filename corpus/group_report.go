@@ -23,7 +23,7 @@ type GroupReport struct {
 
 // SourceNote says something of a file, or of a place in it.
 type SourceNote struct {
-	Source string `json:"source"`
+	File   string `json:"file"`
 	Reason string `json:"reason"`
 }
 
@@ -58,7 +58,7 @@ type AreaCount struct {
 type PathPoint struct {
 	Session string       `json:"session"`
 	Dish    string       `json:"dish"`
-	Source  string       `json:"source"`
+	File    string       `json:"file"`
 	Words   int          `json:"words"`
 	Asked   int          `json:"asked"`
 	Said    int          `json:"said"`
@@ -102,7 +102,7 @@ type Place struct {
 	Session string       `json:"session"`
 	Dish    string       `json:"dish"`
 	Role    analyze.Role `json:"role"`
-	Source  string       `json:"source"`
+	File    string       `json:"file"`
 }
 
 // GroupCaution is a caution and where it stands.
@@ -127,7 +127,7 @@ type Told struct {
 	Word     string `json:"word"` // as written
 	Denied   bool   `json:"denied"`
 	Sentence string `json:"sentence"`
-	Source   string `json:"source"`
+	File     string `json:"file"`
 }
 
 // KeptPlan is a change that a learner named for next time. Next is the session

@@ -77,7 +77,7 @@ Start with:
 		return fmt.Errorf("%s; \"%s --help\" lists the flags", flagMessage(err), c.CommandPath())
 	})
 	root.SetHelpCommand(newHelp())
-	root.AddCommand(newRead(s), newCompare(s), newWords(s), newSheet(s), newDish(s), newStream(s), newScore(s))
+	root.AddCommand(newRead(s), newCompare(s), newWords(s), newSheet(s), newDish(s), newGroup(s), newStream(s), newScore(s))
 	return root
 }
 
