@@ -46,13 +46,22 @@ func (a *Analyzer) Note(in Input, brief Brief) *Notes {
 func (n *Notes) SpeaksOf(p Plan) bool { return spokenOf(p, n.Topics) }
 
 // describedThing returns what a sensory word is said of: the noun it stands
-// before, or else the subject of its clause. The dish itself, a pronoun, and
+// before, the inside or outside if its clause names them, or else the subject of
+// its clause. The dish itself, a pronoun, and
 // what names only a sense ("the texture") stand for the dish as a whole.
 func (a *Analyzer) describedThing(tokens []token, w sensoryWord) string {
-	last := &tokens[w.to-1]
 	at := -1
-	if !tokens[w.from].isVerbForm() && !last.isNoun() {
+	if !tokens[w.from].isVerbForm() {
 		at = phraseHead(tokens, w.to-1)
+		if tokens[w.to-1].isNoun() && at != w.to {
+			at = -1 // a noun itself: only what follows at once is described by it
+		}
+	}
+	named := at >= 0 && !within(&tokens[at])
+	for j := clauseStart(tokens, w.from); !named && j < len(tokens) && j <= w.to; j++ {
+		if within(&tokens[j]) {
+			return tokens[j].norm // "inside it was soft", "soggy underneath"
+		}
 	}
 	if at < 0 {
 		v := predicateOf(tokens, w.from)
@@ -72,6 +81,8 @@ func (a *Analyzer) describedThing(tokens []token, w sensoryWord) string {
 	}
 	return lexicon.Stem(t.norm)
 }
+
+func within(t *token) bool { return t.in("inside", "outside", "underneath") }
 
 // degree reports whether the word before token i only says how much of it.
 func degree(tokens []token, i int) bool {

@@ -20,6 +20,9 @@ func TestQualitiesAndWhatTheyAreSaidOf(t *testing.T) {
 		{"The carrots were soft.", []string{"soft:carrot"}},
 		{"moist bread", []string{"moist"}},
 		{"The middle was soggy but the edges were crisp.", []string{"soggy:middl", "crispy:edg"}},
+		{"The bread was firm with a crisp crust.", []string{"firm", "crispy:crust"}},
+		{"Inside it was moist and it was brown.", []string{"moist:inside", "brown"}},
+		{"It was not soggy underneath.", []string{"soggy:underneath"}},
 		{"I liked it.", nil},
 	} {
 		n := a.Note(Input{Text: c.text}, Brief{Dish: lex.General()})

@@ -14,7 +14,7 @@ import (
 //   - one denies the very word that the other says, and not only a degree of it
 //     ("not too sweet"), or they are opposites (lexicon.Opposites) and neither is
 //     denied;
-//   - neither text also says the other's word of that part: who tells that the
+//   - neither text also says the other's word of that part, or of the whole: who tells that the
 //     sauce went lumpy and then smooth tells the same as who calls it smooth.
 //
 // Each pair of words is named once, by where it stands first.
@@ -55,10 +55,10 @@ func (g *Group) disagree(learner, adult *entry) []Disagreement {
 	return out
 }
 
-// says reports whether a text holds the same quality of the same part.
+// says reports whether a text holds the same quality of what may be the same part.
 func says(e *entry, q quality) bool {
 	return slices.ContainsFunc(e.qualities, func(own quality) bool {
-		return own.Word == q.Word && own.Of == q.Of && own.Denied == q.Denied
+		return own.Word == q.Word && own.Denied == q.Denied && (own.Of == q.Of || own.Of == "" || q.Of == "")
 	})
 }
 
