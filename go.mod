@@ -3,6 +3,8 @@ module saywhy
 go 1.26.0
 
 require (
+	github.com/chromedp/cdproto v0.159.0
+	github.com/chromedp/chromedp v0.23.0
 	github.com/jdkato/prose/v2 v2.0.0
 	github.com/kljensen/snowball v0.10.0
 	github.com/rivo/uniseg v0.4.7
@@ -17,6 +19,7 @@ require (
 
 require (
 	github.com/deckarep/golang-set v1.7.1 // indirect
+	github.com/go-json-experiment/json v0.0.0-20260213210345-44df1a37e875 // indirect
 	github.com/inconshreveable/mousetrap v1.1.0 // indirect
 	github.com/mingrammer/commonregex v1.0.1 // indirect
 	github.com/richardlehane/mscfb v1.0.9 // indirect

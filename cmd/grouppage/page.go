@@ -23,11 +23,20 @@ var pageCSS string
 // page is all that the template needs.
 type page struct {
 	*corpus.GroupReport
-	CSS      template.CSS
+	CSS template.CSS
+
+	LearnerPart, AdultPart part
+
 	Areas    []lexicon.Area
 	Cautions []cautionKind
 	Plots    []plot
 	Unused   []unusedDish
+}
+
+// part is the texts of one role, with what tells its tables from the other's.
+type part struct {
+	corpus.GroupPart
+	Who string
 }
 
 // cautionKind is the cautions of one kind, which share their advice.
@@ -59,7 +68,10 @@ func Write(out io.Writer, r *corpus.GroupReport) error {
 	if err != nil {
 		return err
 	}
-	p := page{GroupReport: r, CSS: template.CSS(pageCSS), Areas: lexicon.Areas(), Cautions: byKind(r.Cautions), Unused: byDish(r.Words.Unused)}
+	p := page{
+		GroupReport: r, LearnerPart: part{r.Learners, "Learners"}, AdultPart: part{r.Adults, "Adults"},
+		CSS: template.CSS(pageCSS), Areas: lexicon.Areas(), Cautions: byKind(r.Cautions), Unused: byDish(r.Words.Unused),
+	}
 	for _, person := range r.Learners.People {
 		p.Plots = append(p.Plots, newPlot(person, r.Learners.Sessions))
 	}

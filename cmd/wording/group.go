@@ -21,7 +21,7 @@ const (
 	GroupReach     = "How far each got"
 	GroupReachRule = "Three numbers for each area: the texts that said it, gave a detail and gave a reason. Those with something to look at stand first, then by name."
 
-	GroupPaths     = "Each one's path"
+	GroupPaths     = "Each one’s path"
 	GroupPathsRule = "For each session, how many of the areas asked for were said, got a detail and got a reason."
 
 	GroupDisagree     = "Where learner and adult tell it differently"
@@ -31,7 +31,7 @@ const (
 	GroupPlans   = "What they planned to change"
 	GroupNoPlans = "No evaluation names a change that could be followed."
 
-	GroupWords = "The group's words"
+	GroupWords = "The group’s words"
 
 	GroupShared     = "Wording that two texts share"
 	GroupSharedNote = "A question, not a charge: they may have cooked together, shared a computer, or learnt a phrase from the same person."
@@ -125,7 +125,7 @@ func PlanKept(p corpus.KeptPlan) string {
 // ToldOf says what one side of a disagreement says: "dry", or "not dry".
 func ToldOf(t corpus.Told) string {
 	if t.Denied {
-		return "“" + t.Word + "” denied"
+		return "not “" + t.Word + "”"
 	}
 	return "“" + t.Word + "”"
 }
@@ -176,7 +176,7 @@ func GroupSize(r *corpus.GroupReport) string {
 		s += fmt.Sprintf(" (and %s, which do not count below)", Count(r.Learners.Earlier, "earlier draft"))
 	}
 	if r.Adults.Texts > 0 {
-		s += fmt.Sprintf(", %s from %s", Count(r.Adults.Texts, "adult’s text"), Count(len(r.Adults.People), "home"))
+		s += fmt.Sprintf(", %s by adults of %s", Count(r.Adults.Texts, "text"), Count(len(r.Adults.People), "home"))
 	}
 	return s + fmt.Sprintf(", over %s.", Count(len(r.Learners.Sessions), "session"))
 }
