@@ -20,7 +20,8 @@ type Input struct {
 // Brief is what an evaluation is read for.
 type Brief struct {
 	Dish      lexicon.Dish
-	Questions int // how many to ask at once; 0 asks all there are
+	Questions int  // how many to ask at once; 0 asks all there are
+	Silent    bool // asks and praises nothing, for a report that nobody answers
 
 	After *Report // of an earlier draft whose questions are not asked again; may be nil
 	Last  []Plan  // of the writer's evaluation before this one; see Plans

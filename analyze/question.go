@@ -31,6 +31,10 @@ func (q wish) danger() string {
 }
 
 func (d asking) read(r *reading) {
+	if r.brief.Silent {
+		r.praise = []string{}
+		return
+	}
 	w := newWording(d.words, r)
 	r.praise = d.praise(r, w.afresh())
 	for _, q := range d.order(r) {

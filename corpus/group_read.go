@@ -40,7 +40,9 @@ func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation,
 			}
 		}
 	}
-	err := InOrder(ctx, r.Ordered, items, r.note, func(n noted) error {
+	dishes := NewDishes(r.Lexicon, r.Course)
+	note := func(n noted) noted { return r.note(dishes, n) }
+	err := InOrder(ctx, r.Ordered, items, note, func(n noted) error {
 		var u *Unplaced
 		switch {
 		case errors.As(n.err, &u):
@@ -66,18 +68,18 @@ func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation,
 	return report, nil
 }
 
-func (r GroupReader) note(n noted) noted {
+func (r GroupReader) note(dishes *Dishes, n noted) noted {
 	if n.err != nil {
 		return n
 	}
-	dish, title, err := r.Course.Cooked(r.Lexicon, n.Dish)
+	dish, title, err := dishes.Cooked(n.Dish)
 	if err != nil {
 		dish, title, n.unknown = r.Lexicon.General(), n.Dish, err
 	}
 	n.dish = dish
 	n.notes = r.Analyzer.Note(
 		analyze.Input{Text: n.Text, Title: title, Role: n.Role},
-		analyze.Brief{Dish: dish, Questions: 1}, // the report asks nobody anything
+		analyze.Brief{Dish: dish, Silent: true}, // the report asks nobody anything
 	)
 	n.Text = ""
 	return n

@@ -17,7 +17,6 @@ import (
 	"saywhy/analyze"
 	"saywhy/cmd/wording"
 	"saywhy/corpus"
-	"saywhy/lexicon"
 )
 
 // maxStreamLine is the longest line that is read, in bytes: a text of the
@@ -88,14 +87,13 @@ func stream(ctx context.Context, s streams, o streamOptions) error {
 	if _, _, err := cooked(lex, course, o.dish); err != nil {
 		return err
 	}
-	l := &lineReader{lex: lex, course: course, analyzer: analyzer, options: o}
+	l := &lineReader{dishes: corpus.NewDishes(lex, course), analyzer: analyzer, options: o}
 	return l.stream(ctx, s.in, s.live)
 }
 
-// lineReader answers lines. It is not changed and is shared by goroutines.
+// lineReader answers lines. It is safe for many goroutines.
 type lineReader struct {
-	lex      *lexicon.Lexicon
-	course   *lexicon.Course
+	dishes   *corpus.Dishes
 	analyzer *analyze.Analyzer
 	options  streamOptions
 }
@@ -190,7 +188,7 @@ func (l *lineReader) read(line corpus.Line) (id any, report *analyze.Report, err
 	if role != string(analyze.Learner) && role != string(analyze.Adult) {
 		return in.ID, nil, fmt.Errorf("there is no role %q; write learner or adult", role)
 	}
-	dish, what, err := cooked(l.lex, l.course, dishName)
+	dish, what, err := l.dishes.Cooked(dishName)
 	if err != nil {
 		return in.ID, nil, err
 	}

@@ -1,3 +1,5 @@
+//go:build unix
+
 package main
 
 import (
@@ -5,18 +7,18 @@ import (
 	"io"
 	"runtime"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 
 	"github.com/stretchr/testify/require"
 
 	"saywhy/analyze"
+	"saywhy/corpus"
 )
 
-// BenchmarkStream reports how much of the throughput of the reading alone,
-// times the cores, is left when lines are streamed: "of-ideal" is 1 when
-// taking lines apart, keeping order and writing reports cost nothing. The two
-// take turns, so that both meet the same machine.
+// BenchmarkStream compares the reading alone with the streaming of lines: see
+// compareWork.
 func BenchmarkStream(b *testing.B) {
 	lines := labelledLines(b)
 	in := strings.Join(lines, "")
@@ -29,17 +31,40 @@ func BenchmarkStream(b *testing.B) {
 		inputs = append(inputs, input)
 	}
 	brief := analyze.Brief{Dish: lex.General(), Questions: 3}
-	var alone, streamed time.Duration
-	for b.Loop() {
-		began := time.Now()
+	compareWork(b, func() {
 		for _, input := range inputs {
 			analyzer.Read(input, brief)
 		}
-		alone += time.Since(began)
-		began = time.Now()
-		l := &lineReader{lex: lex, course: course, analyzer: analyzer, options: streamOptions{role: "learner", questions: 3}}
+	}, func() {
+		l := &lineReader{dishes: corpus.NewDishes(lex, course), analyzer: analyzer, options: streamOptions{role: "learner", questions: 3}}
 		require.NoError(b, l.stream(b.Context(), strings.NewReader(in), io.Discard))
-		streamed += time.Since(began)
+	})
+}
+
+// compareWork runs one thing on one core and then what does the same and more on
+// all, in turns, so that both meet the same machine. "of-cpu" is how much of the
+// processor time of the second the first takes: 1 when what it does more costs
+// nothing. "of-ideal" is the throughput of the second as a share of the first's
+// times the cores; it means something only while nobody else uses them.
+func compareWork(b *testing.B, alone, all func()) {
+	b.Helper()
+	var took, used [2]time.Duration
+	for b.Loop() {
+		for i, work := range []func(){alone, all} {
+			began, before := time.Now(), processorTime(b)
+			work()
+			took[i] += time.Since(began)
+			used[i] += processorTime(b) - before
+		}
 	}
-	b.ReportMetric(alone.Seconds()/float64(runtime.GOMAXPROCS(0))/streamed.Seconds(), "of-ideal")
+	b.ReportMetric(used[0].Seconds()/used[1].Seconds(), "of-cpu")
+	b.ReportMetric(took[0].Seconds()/float64(runtime.GOMAXPROCS(0))/took[1].Seconds(), "of-ideal")
+}
+
+// processorTime is what the process has used so far, of the system's too.
+func processorTime(b *testing.B) time.Duration {
+	b.Helper()
+	var u syscall.Rusage
+	require.NoError(b, syscall.Getrusage(syscall.RUSAGE_SELF, &u))
+	return time.Duration(u.Utime.Nano() + u.Stime.Nano())
 }
