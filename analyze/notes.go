@@ -33,7 +33,7 @@ func (a *Analyzer) Note(in Input, brief Brief) *Notes {
 		s := &r.sentences[i]
 		for k, w := range s.sensory {
 			n.Qualities = append(n.Qualities, Quality{
-				Sensory: n.Report.Sentences[i].Sensory[k], Sentence: s.n, Of: a.describedThing(s.tokens, w), Other: w.other, Partly: w.denied && degree(s.tokens, w.from),
+				Sensory: n.Report.Sentences[i].Sensory[k], Sentence: s.n, Of: a.describedThing(s.tokens, w), Other: w.other, Partly: w.denied && onlyHowMuch(s.tokens, w.from),
 			})
 		}
 	}
@@ -84,8 +84,8 @@ func (a *Analyzer) describedThing(tokens []token, w sensoryWord) string {
 
 func within(t *token) bool { return t.in("inside", "outside", "underneath") }
 
-// degree reports whether the word before token i only says how much of it.
-func degree(tokens []token, i int) bool {
+// onlyHowMuch reports whether the word before token i only says how much of it.
+func onlyHowMuch(tokens []token, i int) bool {
 	return i > 0 && tokens[i-1].in("too", "very", "so", "that", "really", "overly", "particularly", "especially", "quite", "completely", "totally", "all")
 }
 
