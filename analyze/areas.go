@@ -60,6 +60,9 @@ func (d areas) read(r *reading) {
 // how things were has gone on to another matter.
 func plansChange(s *sentence) bool {
 	for i := range s.tokens {
+		if s.tokens[i].in("because", "as", "since", "so", ",") {
+			break
+		}
 		if s.tokens[i].tag == "VBD" || s.tokens[i].tag == "VBZ" {
 			return false
 		}

@@ -6,56 +6,201 @@ import (
 	"saywhy/lexicon"
 )
 
-// explained returns the areas that the reasons of a sentence belong to: those
-// whose signs stand in the half-sentence that a reason is joined to, not all
-// that the sentence speaks of.
+// compact is the longest sentence, in tokens, that is read as one thought. A
+// longer one runs on, and its halves are about different things.
+const compact = 32
+
+// explained returns the areas that the reasons of a sentence belong to.
+//
+// A reason in a sentence of ordinary length says why the work in it was done,
+// wherever it stands ("I tied my hair back and washed my hands because …"). A
+// quality of the food is explained only by the half-sentence it is joined to.
 func explained(s *sentence) map[lexicon.Area]bool {
 	out := map[lexicon.Area]bool{}
 	for _, w := range s.why {
 		for _, a := range explains(s, w) {
 			out[a] = true
 		}
+		if len(s.tokens) > compact || s.tokens[w.from].in("from", "where") {
+			continue
+		}
+		for _, a := range workOnly(s.areas) {
+			out[a] = true
+		}
 	}
 	return out
 }
 
-// explains lists the areas one reason belongs to.
+// explains lists the areas one reason belongs to, by what joins it to the rest.
 func explains(s *sentence, w clause) []lexicon.Area {
 	t := &s.tokens[w.from]
-	left := areasBetween(s, halfStart(s.tokens, w.from), w.from)
-	right := areasBetween(s, w.from, halfEnd(s.tokens, w.from))
-	switch {
-	case t.norm == "from":
+	from, to := halfStart(s.tokens, w.from), halfEnd(s.tokens, w.from)
+	left, right := areasBetween(s, from, w.from), areasBetween(s, w.from, to)
+	var out []lexicon.Area
+	switch kindOf(s.tokens, w) {
+	case origin:
 		// "crunchy and sharp from the lemon": the nearest quality only.
 		return nearestSense(s, w.from)
-	case t.norm == "so" && (contains(left, lexicon.Improvement) || contains(right, lexicon.Improvement)):
+	case remedy:
+		// "It was lumpy, so I whisked it": the fault is why for the step, and
+		// the step is what became of the fault. "It was pink so I ate round
+		// it" tells no cause.
+		out = append(workOnly(left), right...)
+		if dealtWith(s.tokens, w.from) {
+			out = append(out, resultOnly(left)...)
+		}
+		return out
+	case plan:
 		// "It was pale, so next time a hotter oven": the fault is why for the
 		// change, and is itself not explained.
 		return append(workOnly(left), lexicon.Improvement)
-	case t.norm == "so" && w.from+1 < len(s.tokens) && s.tokens[w.from+1].in("i", "we", "he", "she", "you"):
-		// "It was too salty, so I added lime": why the step was taken, not
-		// why it was salty.
-		if work := workOnly(left); len(work) > 0 {
-			return append(work, right...)
+	case purpose:
+		// "I sieved it to catch the stringy bits": why the step was taken.
+		out = append(workOnly(left), workOnly(right)...)
+	case cause:
+		// "It was dry because it was left too long": the quality before is
+		// explained; one behind "because" is what explains.
+		out = append(workOnly(left), workOnly(right)...)
+		if len(resultOnly(left)) > 1 {
+			out = append(out, lastQualities(s, w.from)...)
+		} else {
+			out = append(out, resultOnly(left)...)
 		}
-		if len(right) > 0 {
-			return right
+		if len(left) == 0 && w.from == 0 {
+			// "Because the oven was hot it went brown": the effect follows.
+			out = append(out, resultOnly(areasBetween(s, to, len(s.tokens)))...)
 		}
-		if len(left) > 0 {
-			return left
-		}
-	default:
-		if len(left) > 0 || len(right) > 0 {
-			return append(left, right...)
+	case result:
+		// "… so it went soft", "which made it shiny": the quality that came
+		// of it. In the present it is a rule of the kitchen.
+		out = append(append(out, left...), right...)
+		if present(s.tokens, w.from, to) {
+			out = append(append([]lexicon.Area{}, left...), workOnly(right)...)
 		}
 	}
-	if len(left) > 0 {
-		return left
+	if contains(out, lexicon.Improvement) || contains(left, lexicon.Improvement) {
+		// "I'd dry it first so it crisps up": what is hoped for another time.
+		out = workOnly(out)
 	}
-	if after := areasBetween(s, w.from, len(s.tokens)); len(after) > 0 {
-		return after
+	if len(out) == 0 && len(left) == 0 && len(right) == 0 {
+		return s.areas
 	}
-	return s.areas
+	if t.norm == "because" && len(out) == 0 && len(right) > 0 && from > 0 {
+		return workOnly(s.areas)
+	}
+	return out
+}
+
+// link is how a reason is joined to what it explains.
+type link int
+
+const (
+	result link = iota
+	cause
+	purpose
+	remedy
+	plan
+	origin
+)
+
+// kindOf tells how the reason w is joined to the rest of its sentence.
+func kindOf(tokens []token, w clause) link {
+	t := &tokens[w.from]
+	switch {
+	case t.norm == "from" || t.norm == "where":
+		return origin
+	case t.norm == "so" && plansAhead(tokens, w.from):
+		return plan
+	case t.norm == "so" && w.from+1 < len(tokens) && (tokens[w.from+1].human() || tokens[w.from+1].norm == "he" || tokens[w.from+1].norm == "she") && !wished(tokens, w.from):
+		return remedy
+	case t.in("because", "since", "as", "cause", "due", "owing", "given", "seeing", "now", "for", "down", "if", "when"):
+		return cause
+	case t.norm == "to" || t.norm == "in" || t.norm == "before" || t.norm == "purpose":
+		return purpose
+	}
+	return result
+}
+
+// plansAhead reports whether a change for another time follows "so".
+func plansAhead(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
+		if tokens[j].in("next", "would", "'d", "maybe", "perhaps", "should", "will", "'ll", "suggestion") {
+			return true
+		}
+	}
+	return false
+}
+
+// wished reports whether the clause behind "so" tells what was meant to come
+// of a step ("so I could see", "so you don't burn yourself"), not what somebody
+// did next.
+func wished(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
+		if tokens[j].in("could", "can", "would", "wo", "n't", "not", "did", "do", "does", "was", "were") {
+			return true
+		}
+	}
+	return false
+}
+
+// dealtWith reports whether what somebody did behind "so" follows from the
+// quality before it: any step but to eat it all the same.
+func dealtWith(tokens []token, i int) bool {
+	for j := i + 2; j < len(tokens) && j <= i+6; j++ {
+		t := &tokens[j]
+		if !t.isVerb() {
+			continue
+		}
+		if t.in("had", "have") {
+			return j+1 < len(tokens) && tokens[j+1].norm == "to"
+		}
+		return !t.in("ate", "eat", "could", "can", "did", "served", "was", "were", "gave", "thought", "told")
+	}
+	return false
+}
+
+// lastQualities returns the area of the last sensory word before token i, and
+// of the one joined to it by "and" ("white and floppy because …"). Qualities
+// further off in a list are not explained.
+func lastQualities(s *sentence, i int) []lexicon.Area {
+	out := nearestSense(s, i)
+	for n := len(s.sensory) - 1; n > 0; n-- {
+		w, before := s.sensory[n], s.sensory[n-1]
+		if w.to > i {
+			continue
+		}
+		if w.from-before.to <= 2 && w.from > 0 && s.tokens[w.from-1].in("and", "&") {
+			out = append(out, before.sense.Area())
+		}
+		break
+	}
+	return out
+}
+
+// present reports whether the first finite verb among tokens[from:to] is in
+// the present.
+func present(tokens []token, from, to int) bool {
+	for i := from + 1; i < to && i < len(tokens); i++ {
+		switch tokens[i].tag {
+		case "VBZ", "VBP":
+			return !tokens[i].in("'s", "is", "are")
+		case "VBD", "MD":
+			return false
+		}
+	}
+	return false
+}
+
+// resultOnly lists the areas that tell of the food as sensed.
+func resultOnly(areas []lexicon.Area) []lexicon.Area {
+	var out []lexicon.Area
+	for _, a := range areas {
+		switch a {
+		case lexicon.Appearance, lexicon.Aroma, lexicon.Taste, lexicon.Texture:
+			out = append(out, a)
+		}
+	}
+	return out
 }
 
 // areasBetween lists the areas of the signs among tokens[from:to].
@@ -80,14 +225,15 @@ func areasBetween(s *sentence, from, to int) []lexicon.Area {
 	return out
 }
 
-// nearestSense returns the area of the last sensory word before token i.
+// nearestSense returns the area of the last sensory word before token i, if it
+// stands close by.
 func nearestSense(s *sentence, i int) []lexicon.Area {
 	for n := len(s.sensory) - 1; n >= 0; n-- {
-		if w := s.sensory[n]; w.to <= i && !w.supposed {
+		if w := s.sensory[n]; w.to <= i && !w.supposed && w.to >= i-6 {
 			return []lexicon.Area{w.sense.Area()}
 		}
 	}
-	return s.areas
+	return nil
 }
 
 func contains(areas []lexicon.Area, a lexicon.Area) bool {
@@ -123,8 +269,25 @@ func halfStart(tokens []token, i int) int {
 		if t.in("and", ",", "then") && opensClause(tokens, j+1) {
 			return j + 1
 		}
+		if len(tokens) > compact && runsOn(tokens, j+1) {
+			return j + 1
+		}
 	}
 	return far
+}
+
+// runsOn reports whether a new thought begins at token i although nothing
+// joins it to the one before: a pronoun and its verb behind a word that ends a
+// thought ("… sweet and soft i did the oil with mum").
+func runsOn(tokens []token, i int) bool {
+	if i < 2 || i+1 >= len(tokens) {
+		return false
+	}
+	t, p, n := &tokens[i], &tokens[i-1], &tokens[i+1]
+	if !t.in("i", "we", "he", "she", "it", "they", "you") || !(n.isVerb() || n.in("didnt", "'s", "'m", "'d")) {
+		return false
+	}
+	return (p.isNoun() || p.isAdj() || p.tag == "RB" || p.in("it", "them", "in", "out", "up", "off", "on", "lol", "tbh")) && !p.in("so", "that", "how", "then", "just", "only", "even", "bit", "one", "thing", "way", "time", "part", "because")
 }
 
 // halfEnd returns where the half-sentence that begins at token i ends.
@@ -136,6 +299,9 @@ func halfEnd(tokens []token, i int) int {
 			return j
 		}
 		if t.in("and", ",", "then") && opensClause(tokens, j+1) {
+			return j
+		}
+		if len(tokens) > compact && j > i+3 && runsOn(tokens, j) {
 			return j
 		}
 	}

@@ -80,13 +80,16 @@ func concreteChange(s *sentence) bool {
 
 // reason reports whether something other than a clause of reason in sentence i
 // explains what it says of the area: for a change next time, the fault it
-// mends, told in that sentence or the one before.
+// mends, told in that sentence or in one beside it.
 func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 	s := &r.sentences[i]
-	if a == lexicon.Improvement {
-		return tellsQuality(s) || i > 0 && fault(&r.sentences[i-1])
+	if a != lexicon.Improvement {
+		// "They spread into one. I didn't leave gaps.": a cause that stands
+		// alone as the next sentence.
+		return resultArea(a) && len(s.tokens) <= compact && i+1 < len(r.sentences) && confesses(&r.sentences[i+1]) && !s.has(lexicon.Improvement)
 	}
-	return false
+	return tellsQuality(s) || len(s.why) > 0 && len(s.tokens) <= compact || fault(s) ||
+		i > 0 && fault(&r.sentences[i-1]) || i+1 < len(r.sentences) && amiss(&r.sentences[i+1])
 }
 
 // tellsQuality reports whether the sentence says how the food was, which
@@ -100,14 +103,60 @@ func tellsQuality(s *sentence) bool {
 	return false
 }
 
-// fault reports whether the sentence tells of something amiss.
+func resultArea(a lexicon.Area) bool { return len(resultOnly([]lexicon.Area{a})) > 0 }
+
+// confesses reports whether a short sentence tells only what was done too much,
+// too little or not at all: "Too much syrup.", "I didn't leave gaps.".
+func confesses(s *sentence) bool {
+	if len(s.tokens) > 14 || len(s.tokens) < 3 || s.has(lexicon.Improvement) || s.has(lexicon.Hygiene) || s.has(lexicon.Safety) {
+		return false
+	}
+	first, second := &s.tokens[0], &s.tokens[1]
+	if first.in("too", "not") && second.in("much", "many", "long", "enough", "hot", "early") || first.norm == "forgot" || first.norm == "overcooked" {
+		return true
+	}
+	start := 0
+	if first.in("i", "we", "you") && second.in("think", "suppose", "guess") || first.in("probably", "maybe", "perhaps") {
+		start = 1
+		for start < len(s.tokens)-1 && !s.tokens[start].in("i", "we", "you") {
+			start++
+		}
+	}
+	if !s.tokens[start].in("i", "we", "you", "he", "she") {
+		return false
+	}
+	for i := start + 1; i < len(s.tokens); i++ {
+		if s.tokens[i].in("too", "forgot", "enough") || s.tokens[i].norm == "n't" && s.tokens[i-1].norm == "did" {
+			return true
+		}
+	}
+	return false
+}
+
+// fault reports whether the sentence tells of something that was not as it
+// should be: an excess, a lack, a quality that the dish ought not to have had,
+// or a thing that went wrong.
 func fault(s *sentence) bool {
+	if amiss(s) {
+		return true
+	}
 	if len(s.sensory) == 0 && len(s.vague) == 0 {
 		return false
 	}
 	for i := range s.tokens {
+		if s.tokens[i].in("bit", "but", "although", "though", "rather", "slightly", "little", "only", "nearly", "almost", "still", "very", "really", "quite", "should", "some") {
+			return true
+		}
+	}
+	return false
+}
+
+// amiss reports whether a word of the sentence says by itself that something
+// went wrong.
+func amiss(s *sentence) bool {
+	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("too", "bit", "but", "although", "n't", "not", "rather", "slightly", "enough", "little", "only", "lacked", "forgot", "wrong", "problem", "nearly", "almost", "still", "stuck", "burnt", "very", "really", "quite", "should") {
+		if t.in("too", "n't", "not", "enough", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "hard", "worst", "nobody", "couldnt", "never", "without") {
 			return true
 		}
 	}
