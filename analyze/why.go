@@ -85,7 +85,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	}
 	prev := next(-1)
 	switch t.norm {
-	case "because", "therefore", "thus", "hence", "consequently", "thereby", "accordingly":
+	case "because", "cus", "therefore", "thus", "hence", "consequently", "thereby", "accordingly":
 		// because: reason in all of its 858 uses in PDTB.
 		return i, true
 	case "due", "owing", "thanks":
@@ -103,7 +103,8 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, !t.isVerb() && prev.tag != "DT" && (next(1).tag == "PRP" || next(1).in("the", "i", "it", "my", "there") && i > 0)
 	case "before":
 		// "before it could catch": what it was done to prevent.
-		return i, next(2).norm == "could" || next(3).norm == "could"
+		// "before anybody slipped", "before it dried on": likewise.
+		return i, next(2).norm == "could" || next(3).norm == "could" || (next(1).in("it", "they", "anybody", "anyone", "somebody", "someone") || next(1).norm == "the") && (mishap(next(2)) || mishap(next(3)))
 	case "where":
 		return i, (next(1).human() || next(1).in("it", "they")) && (next(2).in("stopped", "forgot", "missed", "caught", "did", "had", "was", "burnt", "touched") || next(2).norm == "n't")
 	case "down":
@@ -111,7 +112,11 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "purpose":
 		return i, next(1).norm == "of" || prev.in("the", "for")
 	case "if", "when":
-		return i, d.generalTruth(tokens, i)
+		return i, d.generalTruth(tokens, i) || t.norm == "if" && d.wouldDiffer(tokens, i)
+	case "and":
+		return i, rewarded(tokens, i)
+	case "then":
+		return i, thenSpared(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
 		return i, d.remedy(tokens, i)
 	case "to":
@@ -130,7 +135,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 			return i, true
 		}
 	case "case":
-		return i - 1, prev.norm == "in" && !next(1).in("of")
+		return i - 1, prev.norm == "in"
 	case "result":
 		if next(-2).norm == "as" && prev.norm == "a" {
 			return i - 2, true
@@ -156,10 +161,10 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, next(1).in("as", "that", "how")
 	case "stopped", "stops", "stop", "prevents", "prevented", "avoids", "avoided", "helps", "helped", "ensure", "ensures", "ensured", "ensuring", "preventing", "stopping", "avoiding", "allows", "allowed", "allowing", "lets", "causes", "caused", "causing", "enabled", "enables", "enabling", "leads", "led", "leading", "resulted", "resulting", "results":
 		return i, d.causes(tokens, i)
-	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left":
+	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left", "sorted", "fixed", "saved":
 		return i, d.makes(tokens, i)
 	case "which":
-		return i, d.whichDoes(tokens, i)
+		return i, d.whichDoes(tokens, i) || whichActs(tokens, i)
 	case "did", "forgot", "put", "had", "was", "were", "too":
 		return i, d.noteCause(tokens, i)
 	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
@@ -183,6 +188,16 @@ func (d reasons) so(tokens []token, i int) bool {
 	}
 	n := tokens[i+1]
 	switch {
+	case i == 0 && n.norm == "next", n.in("noone", "nobody", "everyone", "everybody") && i > 0:
+		return true
+	case n.norm == "as" && i+3 < len(tokens) && tokens[i+2].norm == "not" && tokens[i+3].norm == "to":
+		return true
+	case n.kind.Food() && i+2 < len(tokens) && tokens[i+2].tagIn("VBZ", "VBD", "VBP", "MD") && i > 0:
+		return true // "so skin goes snappy", whatever the tagger took it for
+	case prev.norm == "," && d.words.works[n.stem] && !n.isNoun() && !n.isVerb():
+		return true // "…, so use half": an instruction taken for an adjective
+	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && (prev.norm == "," || !prev.isVerb()) && clauseWithin(tokens, i+2, 5):
+		return true // "so at the end there was only the tray"
 	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why") && i > 0:
 		return true
 	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
@@ -219,6 +234,92 @@ func (d reasons) so(tokens []token, i int) bool {
 	return n.isVerb() || n.in("next", "no", "less", "more", "nothing", "everything", "everyone", "nobody", "this", "there", "i", "it", "we", "they", "you", "he", "she", "il", "im", "id", "my", "the", "a", "mum", "dad", "one", "some", "all", "then", "not", "now", "most", "each", "both", "half", "people", "that's", "there's", "none", "instead", "maybe", "any") || n.isNoun()
 }
 
+// clauseWithin reports whether a subject and its verb begin within n tokens
+// from token i on.
+func clauseWithin(tokens []token, i, n int) bool {
+	for j := i; j < len(tokens) && j < i+n; j++ {
+		if tokens[j].pause() {
+			return false
+		}
+		if tokens[j].in("i", "we", "he", "she", "it", "they", "there", "you") && j+1 < len(tokens) && tokens[j+1].isVerb() {
+			return true
+		}
+	}
+	return false
+}
+
+// mishap reports whether a verb tells what one guards against.
+func mishap(t *token) bool {
+	return t.in("slipped", "fell", "burnt", "burned", "dried", "caught", "spilt", "spilled", "dropped", "boiled", "split", "curdled", "tripped", "hurt", "melted", "overcooked", "stuck", "broke", "skidded", "scorched", "went")
+}
+
+// wouldDiffer: "if I squeezed it in a towel it wouldn't go so wet": a step of
+// cooking, imagined with what would come of it.
+func (d reasons) wouldDiffer(tokens []token, i int) bool {
+	cooked := false
+	for j := i + 1; j+1 < len(tokens) && j < i+18; j++ {
+		t := &tokens[j]
+		if t.isVerb() && d.words.works[t.stem] {
+			cooked = true
+		}
+		if t.norm == "again" {
+			return false // "if I made it again I would": a plan
+		}
+		if cooked && j > i+3 && t.in("it", "they") && tokens[j+1].in("would", "'d", "'ll", "will", "wo", "might") {
+			return true
+		}
+	}
+	return false
+}
+
+// rewarded: "leave a bigger gap and they'll stay round": an instruction with
+// what comes of it.
+func rewarded(tokens []token, i int) bool {
+	if i < 2 || i+2 >= len(tokens) || !tokens[i+1].in("it", "they", "you", "he", "she") || !tokens[i+2].in("will", "'ll", "wo") {
+		return false
+	}
+	start := clauseStart(tokens, i-1)
+	first := &tokens[start]
+	return first.tagIn("VB", "VBP") || start == 0 && (first.isNoun() || first.isAdj()) && !tokens[1].isVerb()
+}
+
+// thenSpared: "…, then your fingers don't get clogged": what a step would
+// bring or spare, behind "then" and with a modal or a denial.
+func thenSpared(tokens []token, i int) bool {
+	if i == 0 || i+3 >= len(tokens) || tokens[i-1].in("and", "since", "by", "until", "till", "only", "even", "just", "back") {
+		return false
+	}
+	for j := i + 2; j < len(tokens) && j <= i+4; j++ {
+		t := &tokens[j]
+		if t.in("'ll", "will", "would", "wouldnt", "wo", "ca") || t.norm == "could" || t.in("do", "does") && j+1 < len(tokens) && tokens[j+1].norm == "n't" {
+			return tokens[i+1].tagIn("PRP", "PRP$", "DT") || tokens[i+1].isNoun()
+		}
+	}
+	return false
+}
+
+// whichActs: ", which cooled the pan down", ", which took out the stringy
+// bits": an effect of the step before, told as a deed with its object.
+func whichActs(tokens []token, i int) bool {
+	if i == 0 || tokens[i-1].norm != "," || i+2 >= len(tokens) {
+		return false
+	}
+	v := &tokens[i+1]
+	if v.in("took", "takes", "gets", "got", "washes", "washed", "brings", "brought") {
+		for j := i + 2; j < len(tokens) && j <= i+6; j++ {
+			if tokens[j].in("away", "out", "off", "rid") {
+				return true
+			}
+		}
+		return false
+	}
+	switch v.stem {
+	case "cool", "stop", "prevent", "soak", "thicken", "thin", "soften", "loosen", "dri", "melt", "break", "relax", "sweeten", "lighten", "darken", "weaken", "seal", "trap", "spoil", "ruin", "brighten", "balanc", "kill", "drown", "stick":
+		return v.isVerb() || v.isNoun()
+	}
+	return false
+}
+
 // since gives a reason in half of its uses (PDTB 52 %), a time in the others:
 // a time word, a year, or "been" in the main clause shows the time.
 func (d reasons) since(tokens []token, i int) bool {
@@ -239,6 +340,9 @@ func (d reasons) since(tokens []token, i int) bool {
 		if tokens[j].in("been", "have", "has", "'ve") && j+1 < i && tokens[j+1].tag == "VBN" {
 			return false
 		}
+	}
+	if i > 0 && tokens[i-1].norm == "," && i+3 < len(tokens) && !n.tagIn("IN", "CD", "VBG", "TO") && !n.pause() {
+		return true // behind a comma it gives a reason, where no time follows
 	}
 	for j := i + 1; j < len(tokens) && j <= i+10; j++ {
 		if tokens[j].pause() {
@@ -271,6 +375,9 @@ func (d reasons) as(tokens []token, i int) bool {
 	if n.tagIn("VBD", "VBP") && negatedVerb(tokens, i+1) || n.in("forgot", "didnt") {
 		return true // "as didn't brown them": a note without its subject
 	}
+	if n.norm == "its" && n.tag == "PRP" {
+		return true // "as its really heavy": it is
+	}
 	if n.in("well", "soon", "long", "if", "though", "usual", "for", "always", "part", "far", "many", "possible", "per", "expected", "with", "to", "opposed", "such", "it-were") || n.isAdj() && !opensClause(tokens, i+1) || n.isAdv() && !opensClause(tokens, i+1) {
 		return false
 	}
@@ -297,6 +404,9 @@ func (d reasons) as(tokens []token, i int) bool {
 		if !t.isVerb() && !t.in("'s", "'re", "'m", "'d", "'ve", "'ll") {
 			continue
 		}
+		if j+1 < len(tokens) && tokens[j+1].tagIn("VBD", "MD") && tokens[j].tagIn("VBZ", "VBP", "VBD") && (n.tag == "DT" || n.tag == "PRP$") {
+			continue // "as the bottom leaves had": a noun taken for a verb
+		}
 		if t.tag == "VBG" || t.tag == "VBN" && !t.in("had", "forgot") {
 			continue
 		}
@@ -306,7 +416,17 @@ func (d reasons) as(tokens []token, i int) bool {
 			}
 			return true
 		}
-		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ")
+		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ") || t.tagIn("VBZ", "VBP") && lasts(t.stem) && n.tag != "PRP" || t.in("weighs", "slopes", "burns", "spits", "splits", "falls", "lacks", "depends", "went") && j <= i+4
+	}
+	return false
+}
+
+// lasts reports whether a verb in the present tells what a thing always does
+// or is like ("as hot jam stays on your skin"), not what went on meanwhile.
+func lasts(stem string) bool {
+	switch stem {
+	case "stay", "stick", "burn", "slope", "weigh", "steam", "melt", "spit", "hold", "fall", "dull", "set", "soak", "splash", "spread", "rot", "smell", "lose", "hide", "absorb", "drink":
+		return true
 	}
 	return false
 }
@@ -338,6 +458,9 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	v := i + 1
 	for v < len(tokens) && tokens[v].isAdv() && v < i+3 {
 		v++
+	}
+	if guards(tokens, v) && i > 1 && !takesInfinitive(&tokens[i-1]) && !nounTakesInfinitive(&tokens[i-1]) && !tokens[i-1].isVerb() && !(tokens[i-1].isAdj() && linkingVerb(tokens[i-2].norm)) && !tokens[i-1].in("how", "what", "not", "and", "or", "is", "was", "able", "enough", "up", "about", "me", "us", "him", "her") {
+		return true
 	}
 	if v >= len(tokens) || !(tokens[v].tag == "VB" || tokens[i].tag == "TO" && tokens[v].in("keep", "let", "stop", "make", "cut", "get", "give", "see", "help", "avoid", "cool", "rest", "dry", "set", "balance", "taste", "test", "check", "thicken")) {
 		return false
@@ -428,6 +551,24 @@ func (d reasons) purpose(tokens []token, i int) bool {
 		}
 	}
 	return true
+}
+
+// guards reports whether an infinitive can only tell an end: "to stop it
+// catching", "to get rid of the pips", "to save time".
+func guards(tokens []token, v int) bool {
+	if v+1 >= len(tokens) {
+		return false
+	}
+	n := &tokens[v+1]
+	switch tokens[v].norm {
+	case "stop", "prevent", "avoid", "protect":
+		return n.in("it", "them", "the", "my", "me", "any", "her", "his", "anyone", "anybody") || n.tag == "VBG"
+	case "get":
+		return n.norm == "rid" || n.in("the", "air", "all") && v+3 < len(tokens) && (tokens[v+3].in("off", "out", "in", "into") || tokens[v+2].in("into", "in"))
+	case "save":
+		return n.in("time", "on", "washing")
+	}
+	return false
 }
 
 // passiveWithInfinitive reports whether a verb form is followed by an
@@ -543,6 +684,9 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 		return false
 	}
 	h := objectHead(tokens, i)
+	if h >= 0 && h+1 < len(tokens) && tokens[h+1].norm == "being" {
+		return true // "from the oven being too hot"
+	}
 	if h < 0 || !tokens[h].kind.Food() && tokens[h].kind != lexicon.NoKind && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
 		return false
 	}
@@ -588,7 +732,15 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	}
 	switch tokens[j].stem {
-	case "lift", "brighten", "firm", "sort", "fix", "stop", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep":
+	case "lift", "brighten", "firm", "sort", "fix", "stop", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save":
+	case "have", "of":
+		// "would have melted it away"
+		k := j + 1
+		if k+1 < len(tokens) && tokens[k].in("melted", "kept", "stopped", "saved", "helped", "fixed", "sorted", "lifted", "softened", "thickened", "given", "brought") {
+			s := subject(tokens, i)
+			return s >= 0 && !tokens[s].human()
+		}
+		return false
 	default:
 		return false
 	}
@@ -597,10 +749,13 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[j+1]
+	if tokens[j].stem == "have" || tokens[j].in("of") {
+		return false
+	}
 	if tokens[j].in("help", "make", "give", "add", "keep") {
 		return n.in("it", "them", "the", "to", "some") && tokens[j].norm != "add"
 	}
-	return n.in("it", "them", "that", "the", "this", "up")
+	return n.in("it", "them", "that", "the", "this", "up", "those", "these", "any", "my", "me", "some")
 }
 
 func (d reasons) causes(tokens []token, i int) bool {
