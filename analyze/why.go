@@ -126,7 +126,8 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 			return i - 1, true
 		}
 	case "otherwise":
-		return i, true
+		// "spot on otherwise" and "otherwise just got on with it" set apart.
+		return i, next(1).tagIn("PRP", "PRP$", "DT", "EX") || next(1).isNoun() || opensClause(tokens, i+1)
 	case "else":
 		return i - 1, prev.norm == "or"
 	case "or":
@@ -165,8 +166,10 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.makes(tokens, i)
 	case "which":
 		return i, d.whichDoes(tokens, i) || whichActs(tokens, i)
-	case "did", "forgot", "put", "had", "was", "were", "too":
+	case "did", "forgot", "put", "had", "too":
 		return i, d.noteCause(tokens, i)
+	case "was", "were", "felt", "became", "stayed", "filled":
+		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
 	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
 		return i, d.follows(tokens, i)
 	}
@@ -198,7 +201,7 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true // "…, so use half": an instruction taken for an adjective
 	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && (prev.norm == "," || !prev.isVerb()) && clauseWithin(tokens, i+2, 5):
 		return true // "so at the end there was only the tray"
-	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why") && i > 0:
+	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why", "even") && i > 0:
 		return true
 	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
 		return true
@@ -392,7 +395,7 @@ func (d reasons) as(tokens []token, i int) bool {
 	}
 	for j := i + 1; j < len(tokens) && j <= far; j++ {
 		t := &tokens[j]
-		if n.in("a", "an") && t.in("of", "that", "which", "who") {
+		if n.in("a", "an") && t.in("of", "that", "which", "who", "and") {
 			return false
 		}
 		if j == i+1 && t.isVerb() {
@@ -416,7 +419,7 @@ func (d reasons) as(tokens []token, i int) bool {
 			}
 			return true
 		}
-		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ") || t.tagIn("VBZ", "VBP") && lasts(t.stem) && n.tag != "PRP" || t.in("weighs", "slopes", "burns", "spits", "splits", "falls", "lacks", "depends", "went") && j <= i+4
+		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ") || t.tagIn("VBZ", "VBP") && lasts(t.stem) && n.tag != "PRP" || t.in("weighs", "slopes", "burns", "spits", "splits", "falls", "lacks", "depends") && j <= i+4 || t.norm == "went" && j+1 < len(tokens) && tokens[j+1].isAdj()
 	}
 	return false
 }
@@ -464,6 +467,17 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	}
 	if v >= len(tokens) || !(tokens[v].tag == "VB" || tokens[i].tag == "TO" && tokens[v].in("keep", "let", "stop", "make", "cut", "get", "give", "see", "help", "avoid", "cool", "rest", "dry", "set", "balance", "taste", "test", "check", "thicken")) {
 		return false
+	}
+	if after := v + 1; after < len(tokens) && (tokens[v].norm == "be" && tokens[after].in("fair", "honest", "sure", "precise") || tokens[v].norm == "look" && tokens[after].norm == "at" || tokens[v].norm == "die") {
+		return false // "to be fair", "brown to look at"
+	}
+	if tokens[v].in("rise", "drain", "soak", "cool", "set", "rest", "prove", "chill", "settle", "stand", "simmer", "find", "go") {
+		// "I left it to rise" tells what was left to happen, not an end.
+		for j := i - 1; j >= 0 && j >= i-6; j-- {
+			if tokens[j].in("left", "leave", "leaving", "let", "put") && tokens[v].norm != "go" || tokens[j].in("left", "leave") {
+				return false
+			}
+		}
 	}
 	if tokens[v].in("be", "have") && i > 0 && !tokens[i-1].isNoun() {
 		return false
@@ -575,7 +589,7 @@ func guards(tokens []token, v int) bool {
 // infinitive that tells what is said, thought or allowed, not an end.
 func passiveWithInfinitive(w string) bool {
 	switch w {
-	case "expected", "supposed", "said", "known", "believed", "intended", "meant", "allowed", "considered", "likely", "required", "forced", "thought", "found", "reported", "asked", "told", "made", "seen", "planned", "scheduled", "set", "determined", "inclined", "prepared", "encouraged", "proposed", "shown", "estimated", "assumed", "taken", "compelled", "invited", "obliged", "permitted", "tempted", "led", "lead", "leads", "happened", "used", "went", "came", "go", "come", "amounts", "amount", "according", "relates", "responded", "relating", "compared", "due", "related", "limited", "referred", "refers", "refer", "belongs", "similar", "subject", "committed", "dedicated", "opposed", "suggested", "alleged", "advised", "ordered", "instructed", "entitled", "wait", "waiting", "waited", "mean", "means", "bring", "live", "think", "do", "did", "done", "is", "was", "are", "were", "be", "been", "being", "does", "left", "gets", "gone", "let", "given", "ready", "needs", "kept", "keep", "keeps", "hard", "thanks", "promised", "doomed", "denied", "welcome", "motivated", "persuaded", "voted", "agreeing", "agreed", "accustomed", "likened", "prone", "contribute", "translates", "condenses", "rise", "rose", "precluded", "commanded", "elected", "appointed", "authorized", "designated", "inspired", "pleaded", "sentenced", "added", "listen", "listened", "close", "closer", "speak", "spoke", "talk", "talked", "look", "looking", "say", "says", "write", "access", "returned", "return", "moved", "lived", "decides", "opted", "failing", "refusing", "deciding", "choosing", "hesitate", "struggling", "aiming", "seeking", "continuing", "proceeding", "working", "work", "worked":
+	case "expected", "supposed", "said", "known", "believed", "intended", "meant", "allowed", "considered", "likely", "required", "forced", "thought", "found", "reported", "asked", "told", "made", "seen", "planned", "scheduled", "set", "determined", "inclined", "prepared", "encouraged", "proposed", "shown", "estimated", "assumed", "taken", "compelled", "invited", "obliged", "permitted", "tempted", "led", "lead", "leads", "happened", "used", "went", "came", "go", "come", "amounts", "amount", "according", "relates", "responded", "relating", "compared", "due", "related", "limited", "referred", "refers", "refer", "belongs", "similar", "subject", "committed", "dedicated", "opposed", "suggested", "alleged", "advised", "ordered", "instructed", "entitled", "wait", "waiting", "waited", "mean", "means", "bring", "live", "think", "do", "did", "done", "is", "was", "are", "were", "be", "been", "being", "does", "left", "gets", "gone", "let", "given", "ready", "needs", "kept", "keep", "keeps", "hard", "thanks", "promised", "doomed", "denied", "welcome", "motivated", "persuaded", "voted", "agreeing", "agreed", "accustomed", "likened", "prone", "contribute", "translates", "condenses", "rise", "rose", "precluded", "commanded", "elected", "appointed", "authorized", "designated", "inspired", "relieved", "pleased", "surprised", "delighted", "amazed", "pleaded", "sentenced", "added", "listen", "listened", "close", "closer", "speak", "spoke", "talk", "talked", "look", "looking", "say", "says", "write", "access", "returned", "return", "moved", "lived", "decides", "opted", "failing", "refusing", "deciding", "choosing", "hesitate", "struggling", "aiming", "seeking", "continuing", "proceeding", "working", "work", "worked":
 		return true
 	}
 	return false
@@ -681,6 +695,9 @@ func (d reasons) whichMeans(tokens []token, i int) (int, bool) {
 // fromCause: "tangy from the cheddar": a quality and where it came from.
 func (d reasons) fromCause(tokens []token, i int) bool {
 	if i == 0 || i+1 >= len(tokens) {
+		return false
+	}
+	if tokens[i-1].norm == "apart" {
 		return false
 	}
 	h := objectHead(tokens, i)
@@ -799,6 +816,17 @@ func (d reasons) makes(tokens []token, i int) bool {
 		return false
 	}
 	start := clauseStart(tokens, i)
+	if i > 1 && tokens[i-1].in("and", "then") {
+		// "I used a big pan and kept it moving": the second verb of a person.
+		for j := start; j < i-1; j++ {
+			if tokens[j].in("i", "we", "he", "she", "you") || tokens[j].kind == lexicon.Person {
+				return false
+			}
+		}
+		if t := &tokens[start]; t.isVerb() || strings.HasSuffix(t.norm, "ed") {
+			return false // a note without its subject
+		}
+	}
 	s := subject(tokens, i)
 	byWhich := start > 0 && tokens[start-1].in("which") || i > 0 && tokens[i-1].in("which")
 	n := &tokens[i+1]
@@ -891,6 +919,40 @@ func (d reasons) noteCause(tokens []token, i int) bool {
 	for j := i - 2; j >= 0 && j >= i-8; j-- {
 		if d.words.describes(tokens[j].norm) {
 			return true
+		}
+	}
+	return false
+}
+
+// outcome: a step of cooking, "and", and the state it brought the food to: "I
+// added a squeeze of lemon and it was a lot better". Kitchen knowledge ties
+// the two: what was done to heat, time or amount changes the food.
+func (d reasons) outcome(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	if start < 3 || tokens[start-1].norm != "and" && tokens[start-1].norm != "then" || i+1 >= len(tokens) {
+		return false
+	}
+	s := subject(tokens, i)
+	if s < start || tokens[s].human() || !(tokens[s].in("it", "they", "some", "everything", "result") || tokens[s].kind.Food()) || i > start+5 {
+		return false
+	}
+	state := false
+	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
+		if tokens[j].pause() || tokens[j].in("that", "and") {
+			break
+		}
+		state = state || d.words.describes(tokens[j].norm) || tokens[j].in("better", "worse", "fine", "perfect", "shape", "ready", "done", "together", "bowl")
+	}
+	if !state {
+		return false
+	}
+	for j := start - 2; j >= 0 && j >= start-16; j-- {
+		p := &tokens[j]
+		if p.in("because", "so", ".", ";", "but", "until", "till", "when", "while", "if") {
+			return false
+		}
+		if p.isVerb() && (d.words.works[p.stem] || p.in("left", "let", "turned")) && !p.in("tasted", "taste", "cut", "served", "tried", "tested", "checked", "used") {
+			return j == 0 || !(tokens[j-1].in("was", "were", "is", "be"))
 		}
 	}
 	return false
