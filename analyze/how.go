@@ -64,6 +64,8 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return clauseEnd(tokens, i+n), true
 		case next(1).in("hand", "eye", "touch", "feel", "spoonfuls"):
 			return i + 2, true
+		case next(1).norm == "the" && (next(2).norm == "method" || next(3).norm == "method"):
+			return i + 3, true // "by the slap-and-fold method"
 		case next(1).in("the", "a") && next(2).in("spoonful", "handful", "spoon", "teaspoon", "ladleful", "ladle", "tablespoon"):
 			return i + 3, true
 		}
@@ -91,10 +93,10 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		for next(n).isAdv() || next(n).in("the", "it", "them") && n < 3 {
 			n++
 		}
-		if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
+		if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !befalls(next(n)) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
 			return clauseEnd(tokens, i+n), true
 		}
-		if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth) && next(1).norm != "any" && d.cooking(tokens, i) {
+		if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].norm == "machine") && next(1).norm != "any" && (d.cooking(tokens, i) || tokens[h].norm == "machine") {
 			return h + 1, true
 		}
 	case "in":
@@ -104,7 +106,16 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if d.withinTool(tokens, i) {
 			return clauseEnd(tokens, i), true
 		}
+		if next(1).norm == "the" && next(2).norm == "order" && (next(3).tagIn("PRP", "NNP") || next(3).norm == "that") {
+			return clauseEnd(tokens, i+2), true // "in the order I'd use them"
+		}
+		if next(1).norm == "a" && (next(2).in("claw", "bridge") || next(3).in("claw", "bridge")) {
+			return i + 3, true
+		}
 	case "a", "one", "two", "bit", "little", "half":
+		if t.norm == "one" && next(1).in("after", "by") && (next(2).norm == "one" || next(2).in("the", "another")) {
+			return i + 4, true
+		}
 		// "a bit at a time", "one at a time", "little by little"
 		for n := 1; n <= 4; n++ {
 			if next(n).norm == "at" && next(n+1).in("a", "once") && next(n+2).norm == "time" {
@@ -146,7 +157,26 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if t.norm == "on" && d.cookedOn(tokens, i) {
 			return clauseEnd(tokens, i), true
 		}
+	case "hard":
+		// "whisked it hard": the force, behind a verb of working food
+		if i > 0 && (tokens[i-1].in("it", "them") || tokens[i-1].isVerb() || tokens[i-1].kind.Food()) && (next(1).pause() || next(1).in("for", "until", "till", "and")) {
+			for j := i - 1; j >= 0 && j >= i-4; j-- {
+				if tokens[j].isVerb() {
+					switch tokens[j].stem {
+					case "whisk", "beat", "boil", "knead", "shake", "shook", "squeez", "press", "stir", "scrub", "mix":
+						return i + 1, true
+					}
+					return 0, false
+				}
+			}
+		}
 	case "through", "under", "between", "against", "off":
+		if h := objectHead(tokens, i); t.norm == "through" && h >= 0 && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli") {
+			return h + 1, true
+		}
+		if h := objectHead(tokens, i); t.norm == "under" && h >= 0 && tokens[h].in("board", "bowl") {
+			break // "a damp cloth under my board": where, to keep it still
+		}
 		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.cooking(tokens, i) {
 			if t.norm == "off" && tokens[h].norm == "heat" {
 				return h + 1, true
@@ -165,6 +195,12 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return i + 3, true
 		}
 	case "like":
+		// "fingers tucked under like a claw": the hold of the hand
+		for n := 2; n <= 4; n++ {
+			if next(n).norm == "claw" {
+				return i + n + 1, true
+			}
+		}
 		// "like Mum does", "like you showed me"
 		if (next(1).kind == lexicon.Person || next(1).tag == "PRP" || next(1).tag == "PRP$") && d.cooking(tokens, i) {
 			for n := 2; n <= 4; n++ {
@@ -189,7 +225,11 @@ func (d means) at(tokens []token, i int) (int, bool) {
 // predicateless reports whether no verb stands before token i in its clause:
 // "a project using a microscope" tells what the project is.
 func predicateless(tokens []token, i int) bool {
-	for j := clauseStart(tokens, i); j < i; j++ {
+	start := clauseStart(tokens, i)
+	for start > 1 && tokens[start-1].norm == "," && (tokens[start-2].isNoun() || tokens[start-2].isAdj()) {
+		start = clauseStart(tokens, start-1) // "in flour, egg and breadcrumbs": a list
+	}
+	for j := start; j < i; j++ {
 		if tokens[j].isVerb() && !tokens[j].tagIn("VBN", "VBG") {
 			return false
 		}
@@ -198,6 +238,13 @@ func predicateless(tokens []token, i int) bool {
 		}
 	}
 	return true
+}
+
+// befalls reports whether a verb in -ing is something that happens to the food
+// or to the writer, so that "without" it tells how a thing turned out, not how
+// it was done.
+func befalls(t *token) bool {
+	return t.in("cracking", "breaking", "splitting", "burning", "sticking", "falling", "tasting", "looking", "feeling", "regretting", "being", "becoming", "getting", "going", "curdling", "sinking", "tearing", "collapsing", "losing")
 }
 
 // implement reports whether a noun names something one works with.
@@ -210,14 +257,28 @@ func (d means) implement(t *token) bool {
 // egg"). Company ("with Dad"), parts ("soup with leeks") and what a dish was
 // served with are not.
 func (d means) with(tokens []token, i int) (int, bool) {
-	h := objectHead(tokens, i)
+	at := i
+	for at+1 < len(tokens) && tokens[at+1].in("just", "only", "her") {
+		at++ // "with just the tips of my fingers"; "her" is often taken for an object
+	}
+	h := objectHead(tokens, at)
+	if h < 0 && at+3 < len(tokens) && tokens[at+3].norm == "one" && tokens[at+2].in("electric", "sharp", "metal", "wooden", "big", "clean") {
+		h = at + 3 // "with the electric one"
+		return h + 1, i > 0 && d.cooking(tokens, i)
+	}
 	if h < 0 || h-i > 6 || i == 0 {
 		return 0, false
 	}
-	if tokens[i+1].kind == lexicon.Person || tokens[i+1].tag == "PRP" {
+	if tokens[at+1].kind == lexicon.Person || tokens[at+1].tag == "PRP" || at > i && tokens[at].norm == "her" && !d.implement(&tokens[h]) {
 		return 0, false
 	}
 	start := clauseStart(tokens, i)
+	if start > 0 && tokens[start-1].norm == "when" && tried(tokens, start, i) {
+		return 0, false // "it fell apart when I pushed it with a fork": how tender
+	}
+	if h > 0 && tokens[h].in("stick", "sticks", "leaf", "pod") && tokens[h-1].kind.Food() {
+		return 0, false // "a cinnamon stick" is an ingredient
+	}
 	verb := -1
 	for j := i - 1; j >= start; j-- {
 		if tokens[j].isVerb() {
@@ -225,16 +286,16 @@ func (d means) with(tokens []token, i int) (int, bool) {
 			break
 		}
 	}
-	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) {
+	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) && !(tokens[verb].norm == "tasted" && tokens[h].in("spoon", "spoons", "teaspoon", "finger")) {
 		return 0, false
 	}
 	if verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break") {
 		return 0, false // "you could cut it with a spoon": how tender it was
 	}
-	if tokens[i-1].in("happy", "pleased", "along", "together", "fun", "wrong", "up") {
+	if tokens[i-1].in("happy", "pleased", "along", "together", "fun", "wrong") || tokens[i-1].norm == "up" && !tokens[h].in("water", "cloth", "mop", "sponge") {
 		return 0, false
 	}
-	if tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "pinch", "touch") && h+1 < len(tokens) && tokens[h+1].norm == "of" {
+	if tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") && h+1 < len(tokens) && tokens[h+1].norm == "of" {
 		if g := objectHead(tokens, h+1); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil")) && verb >= 0 {
 			return g + 1, true
 		}
@@ -246,6 +307,17 @@ func (d means) with(tokens []token, i int) (int, bool) {
 		return h + 1, true
 	}
 	return 0, false
+}
+
+// tried reports whether a clause only tells how the finished food was tried:
+// pushed, pressed, hit or cut to see how it was.
+func tried(tokens []token, from, to int) bool {
+	for j := from; j < to; j++ {
+		if tokens[j].in("pushed", "pressed", "hit", "poked", "prodded", "touched", "cut", "stuck", "tapped", "squashed", "bit", "push", "press", "hit", "poke", "prod", "touch") {
+			return true
+		}
+	}
+	return false
 }
 
 // treats reports whether a technique is done with something put on or in.
@@ -417,7 +489,7 @@ func (d means) bySomebody(tokens []token, i int) bool {
 // manner reports whether an adverb tells in what manner food was worked.
 func (d means) manner(w string) bool {
 	switch w {
-	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "evenly", "sideways", "softly":
+	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "evenly", "sideways", "softly", "tightly", "loosely", "neatly", "carefully":
 		return true
 	}
 	return false
