@@ -70,8 +70,11 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return i + 3, true
 		}
 	case "using", "useing":
-		if i > 0 && (tokens[i-1].in("was", "were", "am", "be", "is", "are", "been", "of", "for", "about", "from", "started", "start", "tried", "try", "than", "like", "means", "enjoyed") || tokens[i-1].in("when", "while", "people", "those", "someone", "anyone", "by", "or", "and", "consider", "avoid", "with", "including", "start", "e.g") || tokens[i-1].isNoun() && predicateless(tokens, i)) {
+		if i > 0 && (tokens[i-1].in("was", "were", "am", "be", "is", "are", "been", "of", "for", "about", "from", "started", "start", "tried", "try", "than", "like", "means", "enjoyed", "stop", "stopped", "stops", "quit", "enjoy", "like", "mind", "keep", "kept") || tokens[i-1].in("when", "while", "people", "those", "someone", "anyone", "by", "or", "and", "consider", "avoid", "with", "including", "start", "e.g") || tokens[i-1].isNoun() && predicateless(tokens, i)) {
 			return 0, false
+		}
+		if i == 0 && gerundSubject(tokens, i) {
+			return 0, false // "Using a sharp knife is safer": what is spoken of
 		}
 		if i == 0 && !next(1).pause() || i > 0 {
 			return clauseEnd(tokens, i), true
@@ -135,7 +138,19 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if next(1).norm == "in" && next(2).norm == "one" {
 			return i + 3, true
 		}
+	case "slow":
+		// "I cook it slow in butter": an adverb without its ending
+		if i > 0 && !next(1).isNoun() && next(1).norm != "cooker" {
+			for j := i - 1; j >= 0 && j >= i-3; j-- {
+				if tokens[j].isVerb() {
+					return i + 1, tokens[j].stem == "cook" || tokens[j].stem == "fri" || tokens[j].in("done", "did")
+				}
+			}
+		}
 	case "on", "over", "at", "low", "high", "medium":
+		if t.norm == "on" && next(1).norm == "a" && next(2).in("damp", "wet") && (next(3).in("cloth", "towel") || next(4).norm == "towel") {
+			return i + 4, true // what kept a bowl or a board still
+		}
 		if t.norm == "at" && next(1).norm == "once" && d.cooking(tokens, i) {
 			return i + 2, true
 		}
@@ -214,12 +229,27 @@ func (d means) at(tokens []token, i int) (int, bool) {
 	if t.tag == "VBG" && i > 0 && d.accompanies(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
-	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as", "so") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would")) || t.norm == "carefully" && d.cookedNear(tokens, i) && d.bySomebody(tokens, i) {
+	if t.isAdv() && d.manner(t.norm) && d.cookedNear(tokens, i) && !next(1).in("enough", "because", "as") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would")) || t.norm == "carefully" && d.cookedNear(tokens, i) && d.bySomebody(tokens, i) {
 		if d.bySomebody(tokens, i) {
 			return i + 1, true
 		}
 	}
 	return 0, false
+}
+
+// gerundSubject reports whether the phrase in -ing at token i is the subject of
+// the verb that follows, with no mark between.
+func gerundSubject(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j < i+reach; j++ {
+		t := &tokens[j]
+		if t.pause() || t.in("i", "we", "he", "she", "it", "they", "you") {
+			return false
+		}
+		if t.in("is", "was", "costs", "takes") || t.tag == "MD" {
+			return true
+		}
+	}
+	return false
 }
 
 // predicateless reports whether no verb stands before token i in its clause:
@@ -300,6 +330,12 @@ func (d means) with(tokens []token, i int) (int, bool) {
 			return g + 1, true
 		}
 	}
+	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "covered", "agree", "deal") {
+		return 0, false // what a thing has or has to do with
+	}
+	if verb < 0 && len(tokens) > 14 {
+		return 0, false // only a note leaves out its verb
+	}
 	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
 		return max(h+1, i+2), true
 	}
@@ -355,6 +391,13 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 // pan", "in a colander", not "in the oven".
 func (d means) withinTool(tokens []token, i int) bool {
 	h := objectHead(tokens, i)
+	if h >= 0 && h-i <= 3 && tokens[h].in("blender", "processor", "microwave", "mixer", "bread-maker") {
+		for j := clauseStart(tokens, i); j < i; j++ {
+			if tokens[j].in("made", "did", "done", "mixed") {
+				return true
+			}
+		}
+	}
 	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
 		return false
 	}

@@ -713,7 +713,13 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 			return true
 		}
 		if t.in("came", "comes", "coming") && tokens[h].kind != lexicon.Place {
-			return true
+			// "The flavour came from the stock": a quality and its source.
+			for k := j - 1; k >= 0 && k >= j-6; k-- {
+				if tokens[k].in("flavour", "taste", "tastes", "heat", "colour", "smell", "crunch", "sweetness", "bitterness", "saltiness", "warmth", "texture", "kick", "shine", "it", "that", "moisture", "lift", "richness") || tokens[k].kind.Food() || d.words.describes(tokens[k].norm) {
+					return true
+				}
+			}
+			return false
 		}
 		if t.pause() || t.isVerb() && !linkingVerb(t.norm) {
 			return false
