@@ -30,6 +30,9 @@ func (d cautioning) read(r *reading) {
 			if kind == "equipment" && r.cautioned("injury", s.n) {
 				continue // the harm says it already
 			}
+			if kind == "injury" && d.danger(s, hits, "unwell") {
+				continue // an old cut without its plaster
+			}
 			if putRight(next.tokens, next.dangers, kind) || d.needsTopic(kind) && !topic[kind] {
 				continue
 			}
@@ -132,7 +135,7 @@ func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 		if h.Label != kind || h.Step != "sign" {
 			continue
 		}
-		if !imagined(s.tokens, h.from) && !averted(s.tokens, hits, h) {
+		if !imagined(s.tokens, h.from) && !averted(s.tokens, hits, h) && !before(s.tokens, h.from) {
 			return true
 		}
 	}
@@ -149,13 +152,41 @@ func averted(tokens []token, hits []hit, sign hit) bool {
 		if u.Label != sign.Label || u.Step != "unless" || u.from > sign.to+beside || u.to < sign.from-beside {
 			continue
 		}
-		if !tokens[u.from].negator() && denied(tokens, u.from) {
-			continue // "no more clean plates"
+		if !tokens[u.from].negator() && undone(tokens, u.from) {
+			continue // "no more clean plates", "forgot to put it in the fridge"
 		}
 		if planned(tokens, u.from) && sign.from < u.from {
 			continue // "it was pink so next time I will cook it longer"
 		}
 		return true
+	}
+	return false
+}
+
+// undone reports whether what stands at token i was not there or not done.
+func undone(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		t := &tokens[j]
+		if t.in("but", "and", ",", ";", ".", "so") {
+			return false
+		}
+		if t.negator() || t.in("forgot", "forgotten", "forget") {
+			return true
+		}
+	}
+	return false
+}
+
+// before reports whether what stands at token i happened another time: "last
+// time I cut my finger".
+func before(tokens []token, i int) bool {
+	for j := i - 1; j >= 1; j-- {
+		if tokens[j].in("this", "today", "but", ".", ";") {
+			return false
+		}
+		if tokens[j-1].norm == "last" && tokens[j].in("time", "week", "month", "year", "attempt", "term") {
+			return true
+		}
 	}
 	return false
 }
@@ -166,7 +197,13 @@ func imagined(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := max(0, start-1); j < i; j++ {
 		t := &tokens[j]
+		if t.norm == "or" && j == start-1 {
+			return true // "soak them or they catch fire"
+		}
 		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked") || t.in("about", "going", "wanted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
+			if t.in("could", "can", "ca") && j+2 < len(tokens) && tokens[j+1].norm == "n't" && tokens[j+2].in("stop", "help", "resist", "find") {
+				continue // "I couldn't stop eating it"
+			}
 			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell") {
 				continue
 			}
@@ -192,6 +229,12 @@ func (d cautioning) tooCool(r *reading, s *sentence) bool {
 		t := &s.tokens[i]
 		probe = probe || t.in("probe", "thermometer", "core", "probed") || strings.HasPrefix(t.norm, "thermo")
 		protein = protein || d.words.nouns.MustCook(t.norm)
+	}
+	if !probe && protein {
+		// "the temp of the turkey was 64"
+		for i := range s.tokens {
+			probe = probe || s.tokens[i].in("temp", "temperature")
+		}
 	}
 	if !probe {
 		return false
