@@ -14,7 +14,14 @@ type card struct {
 	stem   string
 	kind   lexicon.Kind
 	judges bool
+
+	sensed  []sensed   // its readings as a form of one word
+	phrases []sensedAs // the forms that begin with it, or with what stands before its hyphen
+	begins  [patternSets]opening
 }
+
+// opening is the patterns of a set that a word can begin: itself, and by its stem.
+type opening struct{ word, stem []int }
 
 // cards keeps the cards of words met lately, for texts of a kind share most of
 // their words. A word that meets another in its slot takes its place, so that
@@ -40,10 +47,19 @@ func (v *vocabulary) card(word string) *card {
 }
 
 func (v *vocabulary) newCard(word string) *card {
-	return &card{
+	first := word
+	if h := strings.IndexByte(word, '-'); h > 0 {
+		first = word[:h]
+	}
+	c := &card{
 		word: word, mended: v.correct(word), stem: lexicon.Stem(word),
 		kind: v.nouns.Kind(word), judges: v.lex.Reading.IsVague(word),
+		sensed: v.singles[word], phrases: v.phrases[first],
 	}
+	for _, p := range []*patterns{v.vague, v.unsensed, v.plain, v.cues, v.dangers} {
+		c.begins[p.set] = opening{p.words[word], p.stems[c.stem]}
+	}
+	return c
 }
 
 // fnv1a adds a string to a hash (Fowler, Noll and Vo, 32 bits).

@@ -79,7 +79,8 @@ func (d cautioning) topics(r *reading) map[string]bool {
 		for i := range title.tokens {
 			t := &title.tokens[i]
 			c := d.words.card(t.norm)
-			t.stem, t.kind = c.stem, c.kind
+			t.card, t.stem, t.kind = c, c.stem, c.kind
+			t.turns, t.closes = turns(title.tokens, i), closesClause(t.norm)
 		}
 		mark(d.words.dangers.find(title.tokens))
 	}

@@ -11,6 +11,7 @@ import (
 // In a tight set a gap does not reach into another clause: what is told in one
 // half of a sentence must not be read together with the other half.
 type patterns struct {
+	set   int // which set of a vocabulary it is
 	tight bool
 	all   []lexicon.Labelled
 	words map[string][]int
@@ -19,8 +20,11 @@ type patterns struct {
 	any   []int // begin with a tag, or with a part that may be missing
 }
 
-func newPatterns(list []lexicon.Labelled) *patterns {
-	p := &patterns{all: list, words: map[string][]int{}, stems: map[string][]int{}, kinds: map[lexicon.Kind][]int{}}
+// patternSets is how many sets of patterns a vocabulary has.
+const patternSets = 5
+
+func newPatterns(set int, list []lexicon.Labelled) *patterns {
+	p := &patterns{set: set, all: list, words: map[string][]int{}, stems: map[string][]int{}, kinds: map[lexicon.Kind][]int{}}
 	for i, l := range list {
 		first := l.Parts[0]
 		if first.Not {
@@ -61,7 +65,15 @@ func (p *patterns) find(tokens []token) []hit {
 	var out []hit
 	for i := range tokens {
 		t := &tokens[i]
-		for _, list := range [...][]int{p.words[t.norm], p.stems[t.stem], p.kinds[t.kind], p.any} {
+		begins := &t.card.begins[p.set]
+		lists := [...][]int{begins.word, begins.stem, nil, p.any}
+		if t.stem == "" {
+			lists[1] = nil // a mark
+		}
+		if t.kind != lexicon.NoKind {
+			lists[2] = p.kinds[t.kind]
+		}
+		for _, list := range lists {
 			for _, n := range list {
 				l := &p.all[n]
 				if to, ok := p.matchAt(tokens, i, l.Parts); ok {
@@ -97,13 +109,13 @@ func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, boo
 		}
 		return ps.match(tokens, i, parts[1:])
 	}
-	for j := i; j <= i+p.Gap && j < len(tokens); j++ {
+	for j := i; j < len(tokens); j++ {
 		if n := fits(tokens, j, p); n > 0 {
 			if to, ok := ps.match(tokens, j+n, parts[1:]); ok {
 				return to, true
 			}
 		}
-		if closesClause(tokens[j].norm) || ps.tight && turns(tokens, j) {
+		if j == i+p.Gap || tokens[j].closes || ps.tight && tokens[j].turns {
 			break
 		}
 	}

@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -150,22 +151,22 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 	if !t.word {
 		return candidate{}, false
 	}
-	first := t.norm
-	if h := strings.IndexByte(first, '-'); h > 0 {
-		first = first[:h]
+	known := t.card
+	if known == nil {
+		known = d.words.card(t.norm)
 	}
-	for _, p := range d.words.phrases[first] {
+	for _, p := range known.phrases {
 		if to, ok := phraseAt(tokens, i, p.words); ok {
 			c := candidate{from: i, to: to}
-			for _, q := range d.words.phrases[first] {
-				if strings.Join(q.words, " ") == strings.Join(p.words, " ") {
+			for _, q := range known.phrases {
+				if slices.Equal(q.words, p.words) {
 					c.readings = append(c.readings, q.sensed)
 				}
 			}
 			return c, true
 		}
 	}
-	if r := d.words.singles[t.norm]; len(r) > 0 {
+	if r := known.sensed; len(r) > 0 {
 		return candidate{from: i, to: i + 1, readings: r}, true
 	}
 	// "reddish-brown", "semi-soft": the last part decides.
@@ -180,6 +181,9 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 // phraseAt reports whether the words stand at token i and where they end. A
 // hyphen in the text is as good as a space.
 func phraseAt(tokens []token, i int, words []string) (int, bool) {
+	if len(words) > 1 && words[1] != "" && strings.IndexByte(tokens[i].norm, '-') < 0 && (i+1 == len(tokens) || tokens[i+1].norm == "" || tokens[i+1].norm[0] != words[1][0]) {
+		return 0, false // most end here
+	}
 	n := 0
 	for j := i; j < len(tokens); j++ {
 		for rest, more := tokens[j].norm, true; more; n++ {

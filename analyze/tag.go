@@ -52,10 +52,17 @@ func (t tagging) tag(s *sentence) {
 			tok.norm = t.words.card(tok.norm).mended
 		}
 		c := t.words.card(tok.norm)
-		tok.stem, tok.kind = c.stem, c.kind
+		tok.card, tok.stem, tok.kind = c, c.stem, c.kind
 	}
 	t.compounds(s.tokens)
 	repair(s.tokens, t.words)
+	for i := range s.tokens {
+		tok := &s.tokens[i]
+		if tok.card == nil || tok.card.word != tok.norm {
+			tok.card = t.words.card(tok.norm) // a mark, or a word that was mended
+		}
+		tok.turns, tok.closes = turns(s.tokens, i), closesClause(tok.norm)
+	}
 	s.dangers = t.words.dangers.find(s.tokens)
 }
 

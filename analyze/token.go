@@ -20,6 +20,10 @@ type token struct {
 	stem string
 	word bool // holds a letter or digit
 	kind lexicon.Kind
+	card *card // of norm; set with the tags
+
+	turns  bool // another clause begins here
+	closes bool // a clause ends here
 }
 
 // tokenizer divides a sentence into words and marks in the manner of the Penn
@@ -36,7 +40,7 @@ func (d tokenizer) read(r *reading) {
 // tokens returns the tokens of text[s.start:s.end]. Every token's span slices
 // back to its text.
 func (tokenizer) tokens(text string, s span) []token {
-	var out []token
+	out := make([]token, 0, (s.end-s.start)/5+2) // a word of English and its blank take about so many bytes
 	for i := s.start; i < s.end; {
 		r, n := utf8.DecodeRuneInString(text[i:s.end])
 		switch {

@@ -42,7 +42,7 @@ type sensedAs struct {
 }
 
 // describes reports whether the word is on the sensory list.
-func (v *vocabulary) describes(w string) bool { return len(v.singles[w]) > 0 }
+func (v *vocabulary) describes(w string) bool { return len(v.card(w).sensed) > 0 }
 
 // adverb reports whether a listed word in -ly is an adverb made from a listed
 // quality (faintly, evenly, patchily) and no adjective that happens to end so
@@ -101,11 +101,11 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		sort.SliceStable(list, func(i, j int) bool { return len(list[i].words) > len(list[j].words) })
 	}
 	r := lex.Reading
-	v.vague = newPatterns(r.Vague)
-	v.unsensed = newPatterns(r.Unsensed)
-	v.plain = newPatterns(r.NotVague)
-	v.cues = newPatterns(r.Cues)
-	v.dangers = newPatterns(r.Dangers)
+	v.vague = newPatterns(0, r.Vague)
+	v.unsensed = newPatterns(1, r.Unsensed)
+	v.plain = newPatterns(2, r.NotVague)
+	v.cues = newPatterns(3, r.Cues)
+	v.dangers = newPatterns(4, r.Dangers)
 	v.dangers.tight = true
 	for _, l := range r.Vague {
 		if len(l.Parts) == 1 {
