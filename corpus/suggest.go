@@ -46,7 +46,12 @@ const (
 // the order in which they set it apart: those more usual here than in texts of
 // other dish types, by log-likelihood, before the rest, by count.
 func Suggest(lex *lexicon.Lexicon, all []Reported, dish string) []Suggestion {
-	g := gathering{lex: lex, found: map[string]*gathered{}}
+	g := gathering{lex: lex, listed: map[string]bool{}, found: map[string]*gathered{}}
+	for _, w := range lex.Words() {
+		for _, form := range append([]string{w.Word}, w.Forms...) {
+			g.listed[form] = true
+		}
+	}
 	here, elsewhere := 0, 0 // words of text
 	for _, e := range all {
 		if e.Dish == dish {
@@ -76,8 +81,9 @@ func Suggest(lex *lexicon.Lexicon, all []Reported, dish string) []Suggestion {
 
 // gathering holds what stands in the texts and not in the list, by spelling.
 type gathering struct {
-	lex   *lexicon.Lexicon
-	found map[string]*gathered
+	lex    *lexicon.Lexicon
+	listed map[string]bool // headwords and forms of any dish
+	found  map[string]*gathered
 }
 
 type gathered struct {
@@ -94,7 +100,7 @@ func (g *gathering) read(e Reported, here bool) {
 	for _, s := range e.Report.Sentences {
 		for _, w := range s.Sensory {
 			word := plainWords(w.Text)
-			if w.Word != "" || !suggestible(word) {
+			if w.Word != "" || !g.suggestible(word) {
 				continue
 			}
 			at := g.found[word]
@@ -122,9 +128,10 @@ func plainWords(s string) string {
 	return strings.Join(strings.Fields(strings.ToLower(strings.ReplaceAll(s, "’", "'"))), " ")
 }
 
-// suggestible reports whether a phrase can stand in a word list: not a likeness
-// or what a dish tasted of, which belong to one text.
-func suggestible(phrase string) bool {
+// suggestible reports whether a phrase can stand in a word list: not a likeness,
+// and of several words none that names a thing or that the list has. "Warm olive
+// oil" is what a dish tasted of, and belongs to one text.
+func (g *gathering) suggestible(phrase string) bool {
 	words := strings.Fields(phrase)
 	if len(words) == 0 || len(words) > maxSpan {
 		return false
@@ -132,6 +139,9 @@ func suggestible(phrase string) bool {
 	for _, w := range words {
 		switch w {
 		case "like", "as", "of", "than", "colour", "color":
+			return false
+		}
+		if len(words) > 1 && (g.lex.Reading.Nouns.Kind(w) != lexicon.NoKind || g.listed[w]) {
 			return false
 		}
 	}

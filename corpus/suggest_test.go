@@ -84,14 +84,14 @@ func TestSuggestFoldsSpellings(t *testing.T) {
 
 func TestSuggestKeepsWordsApart(t *testing.T) {
 	got := Suggest(builtin(t), []Reported{
-		told("a", "soups", 10, "sludgeful", "squidgeful", "marvy", "narvy", "like a wet sponge", "as flat as a plate", "golden"),
+		told("a", "soups", 10, "sludgeful", "squidgeful", "marvy", "narvy", "like a wet sponge", "as flat as a plate", "golden", "warm olive oil", "blurfish soup", "very golden", "well blurfish"),
 	}, "soups")
 	var words []string
 	for _, s := range got {
 		words = append(words, s.Word)
 		assert.Empty(t, s.Spelt)
 	}
-	assert.ElementsMatch(t, []string{"sludgeful", "squidgeful", "marvy", "narvy", "golden"}, words)
+	assert.ElementsMatch(t, []string{"sludgeful", "squidgeful", "marvy", "narvy", "golden", "well blurfish"}, words)
 }
 
 func TestSuggestOfNothing(t *testing.T) {

@@ -9,9 +9,7 @@ package lexicon
 import (
 	"embed"
 	"errors"
-	"fmt"
 	"io/fs"
-	"strings"
 	"sync"
 )
 
@@ -27,7 +25,8 @@ type Lexicon struct {
 	names  []string // of the types that are no groupings, in order
 	all    []Word   // every word of every type, once per sense
 
-	laid map[row]bool // the rows that come from a folder laid over the built-in ones
+	laid       map[row]bool    // the rows that come from a folder laid over the built-in ones
+	laidDishes map[string]bool // the types whose dishes come from such a folder
 }
 
 // Builtin returns the lexicon that comes with the program. An error means that
@@ -74,7 +73,7 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 	if err := errors.Join(readingErr, questionErr); err != nil {
 		return nil, err
 	}
-	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}, laid: map[row]bool{}}
+	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}, laid: map[row]bool{}, laidDishes: map[string]bool{}}
 	types := map[string]*dishFile{}
 	var order []string
 	for _, f := range files {
@@ -153,72 +152,3 @@ func (l *Lexicon) Words() []Word { return l.all }
 // General returns the root type: the words that fit any dish. Its brief asks
 // for all ten areas.
 func (l *Lexicon) General() Dish { return l.dishes[Root] }
-
-// ErrUnknownDish is wrapped by the error of Find.
-var ErrUnknownDish = errors.New("unknown dish")
-
-// Find returns a dish type by its name or title, or by the name of a dish that
-// a type covers ("leek and potato soup"), or else by the last words of one
-// ("my gran's soda bread"). The error of an unknown dish names near ones.
-func (l *Lexicon) Find(name string) (Dish, error) {
-	want := strings.Join(strings.Fields(strings.ToLower(name)), " ")
-	var known []string
-	for _, n := range l.names {
-		d := l.dishes[n]
-		if sameName(want, d.Name) || sameName(want, strings.ToLower(d.Title)) || sameName(want, strings.ReplaceAll(d.Name, "-", " ")) {
-			return d, nil
-		}
-		known = append(known, d.Name)
-	}
-	best, length := Dish{}, 0
-	for _, n := range l.names {
-		for _, covered := range l.dishes[n].Dishes {
-			if sameName(want, covered) {
-				return l.dishes[n], nil
-			}
-			known = append(known, covered)
-			if endsWith(want, covered) && len(covered) > length {
-				best, length = l.dishes[n], len(covered)
-			}
-		}
-		if endsWith(want, n) && len(n) > length {
-			best, length = l.dishes[n], len(n)
-		}
-	}
-	if length > 0 {
-		return best, nil
-	}
-	near := Nearest(want, known, 3)
-	if len(near) == 0 {
-		return Dish{}, fmt.Errorf("%w %q; \"saywhy dish list\" shows the ones there are", ErrUnknownDish, name)
-	}
-	return Dish{}, fmt.Errorf("%w %q; did you mean %s? \"saywhy dish list\" shows them all", ErrUnknownDish, name, quoted(near))
-}
-
-func quoted(names []string) string {
-	q := make([]string, len(names))
-	for i, n := range names {
-		q[i] = fmt.Sprintf("%q", n)
-	}
-	return strings.Join(q, ", ")
-}
-
-// sameName reports whether two names differ at most in number.
-func sameName(a, b string) bool {
-	for _, x := range singulars(a) {
-		for _, y := range singulars(b) {
-			if x == y {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-// endsWith reports whether the last words of a name are another name, in
-// either number.
-func endsWith(name, last string) bool {
-	words := strings.Fields(name)
-	n := len(strings.Fields(last))
-	return n < len(words) && sameName(strings.Join(words[len(words)-n:], " "), last)
-}

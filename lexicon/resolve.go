@@ -142,6 +142,9 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string) {
 				l.laid[row{name, k}] = true
 			}
 		}
+		if at, ok := types[name].at["dishes"]; ok && at.layer > 0 {
+			l.laidDishes[name] = true
+		}
 		if !d.Grouping && name != Root {
 			l.names = append(l.names, name)
 		}

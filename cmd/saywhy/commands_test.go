@@ -279,3 +279,10 @@ func TestCommandWithoutMoreShowsItsHelp(t *testing.T) {
 		assert.Contains(t, got.out, "Usage:", "%q", args)
 	}
 }
+
+func TestATextWithoutADishHasNoTitleOfAnyDish(t *testing.T) {
+	name := file(t, "x.txt", "It was golden.")
+	assert.Contains(t, ok(t, "read", name), "WHAT YOU WROTE: 3 words\n")
+	assert.Contains(t, ok(t, "read", name, "--dish", "leek soup"), "WHAT YOU WROTE: leek soup, 3 words\n")
+	assert.Contains(t, ok(t, "read", name, "--dish", "soups"), "WHAT YOU WROTE: Soups, 3 words\n")
+}

@@ -14,7 +14,9 @@ func newDishCheck(s streams) *cobra.Command {
 		Short: "List everything that is wrong with the word files",
 		Long: `Reads the built-in dish types and, with --course, those of your own folder and
 its course.yaml. Everything that is wrong is listed at once, a line each: file,
-line, column, and how to mend it. The status is then 2.`,
+line, column, and how to mend it. The list goes to standard output, so that it can
+be kept; one line on standard error counts it, and the status is 2. When all is
+well it says so, and the status is 0.`,
 		Example: `  saywhy dish check --course my-course`,
 		Args:    noArgs("dish check"),
 		RunE:    func(*cobra.Command, []string) error { return dishCheck(s, course) },
@@ -32,9 +34,9 @@ func dishCheck(s streams, dir string) error {
 		files := map[string]bool{}
 		for _, p := range problems {
 			files[problemLine(dir, p)[:strings.Index(problemLine(dir, p), p.File)]+p.File] = true
-			fmt.Fprintln(s.err, problemLine(dir, p))
+			fmt.Fprintln(s.out, problemLine(dir, p))
 		}
-		return fmt.Errorf("%s in %s; mend the rows named above", count(len(problems), "thing"), count(len(files), "file"))
+		return listed{fmt.Errorf("%s to mend in %s; the list says where and how", count(len(problems), "thing"), count(len(files), "file"))}
 	}
 	own := 0
 	for _, d := range lex.Types() {

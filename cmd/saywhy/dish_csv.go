@@ -103,7 +103,8 @@ stay too, unless you say with --whole that the sheet is the whole list.
 
 The headings may stand in any order; sense, word and means must be there. Cells
 may be parted by commas, semicolons or tabs. When something is wrong nothing is
-written, and each problem is listed by its row.`,
+written, the status is 2, and one line on standard error says what; several
+problems are listed on standard output, a line each, by their rows.`,
 		Example: `  saywhy dish import soups soups.csv --course my-course
   saywhy dish import soups soups.csv --course my-course --whole --try`,
 		Args: dishAndFile("dish import", 2),
@@ -140,7 +141,7 @@ func dishImport(s streams, o dishImportOptions) error {
 	}
 	sheet, err := lexicon.ReadSheet(name, data)
 	if problems, ok := err.(lexicon.Problems); ok {
-		return listProblems(s.err, o.course, problems)
+		return listProblems(s.out, o.course, problems)
 	}
 	changes := sheet.Changes(d, o.whole)
 	stay := len(d.Words)
@@ -157,7 +158,7 @@ func dishImport(s streams, o dishImportOptions) error {
 		return err
 	}
 	if problems := rejected(o.course, file, edited, name, d.Name, changes); len(problems) > 0 {
-		return listProblems(s.err, o.course, problems)
+		return listProblems(s.out, o.course, problems)
 	}
 	path := filepath.Join(o.course, filepath.FromSlash(file))
 	if !o.try {
@@ -275,16 +276,16 @@ func sameWord(a, b lexicon.Word) bool {
 		strings.Join(a.Forms, "\n") == strings.Join(b.Forms, "\n") && a.Scale == b.Scale && a.Step == b.Step
 }
 
-// listProblems writes every problem on a line of standard error and returns
-// the error that closes the list.
-func listProblems(errs io.Writer, dir string, problems lexicon.Problems) error {
+// listProblems returns the error of a sheet that cannot be taken in. Several
+// problems are listed, a line each, and the error closes the list.
+func listProblems(out io.Writer, dir string, problems lexicon.Problems) error {
 	if len(problems) == 1 {
 		return errors.New(problemText(dir, problems[0]) + "; nothing was written")
 	}
 	for _, p := range problems {
-		fmt.Fprintln(errs, problemText(dir, p))
+		fmt.Fprintln(out, problemText(dir, p))
 	}
-	return fmt.Errorf("%s to mend, named above; nothing was written", count(len(problems), "thing"))
+	return listed{fmt.Errorf("%s to mend in the sheet; the list says where and how, and nothing was written", count(len(problems), "thing"))}
 }
 
 // problemText is a problem of a sheet, or of a file of the course.

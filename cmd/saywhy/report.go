@@ -28,10 +28,13 @@ func writeReport(out io.Writer, on page, r *analyze.Report, dish lexicon.Dish, a
 		return p.flush(out)
 	}
 	title := r.Title
-	if title == "" {
+	if title == "" && dish.Name != lexicon.Root {
 		title = dish.Title
 	}
-	p.heading(fmt.Sprintf("%s: %s, %s", strings.ToUpper(wording.Wrote), title, count(r.Words, "word")))
+	if title != "" {
+		title += ", "
+	}
+	p.heading(fmt.Sprintf("%s: %s%s", strings.ToUpper(wording.Wrote), title, count(r.Words, "word")))
 	for _, s := range r.Sentences {
 		p.item(fmt.Sprintf("%3d  ", s.N), s.Text)
 		if notes := wording.Notes(s); len(notes) > 0 {

@@ -31,7 +31,12 @@ const (
 // The voice of errors, for every command: one line on standard error that
 // begins with "saywhy: ", says what is wrong and where, and then how to mend
 // it. No capital, no full stop, no error of the machine's own wording where a
-// person could not act on it. Nothing stands on standard output then.
+// person could not act on it. Nothing stands on standard output then, but for a
+// list of problems that was asked for (see listed).
+
+// listed is the error of a command whose answer is a list of what is wrong: the
+// list goes to standard output, the error closes it in one line.
+type listed struct{ error }
 
 // run runs one command line and returns the exit status. Standard output is
 // held until the command has succeeded, so that an error leaves it empty; only
@@ -44,6 +49,9 @@ func run(args []string, s streams) int {
 	root.SetOut(&out)
 	root.SetErr(s.err)
 	if err := root.Execute(); err != nil {
+		if errors.As(err, new(listed)) {
+			_, _ = s.out.Write(out.Bytes()) // the status tells of failure as it is
+		}
 		fmt.Fprintln(s.err, "saywhy: "+oneLine(err.Error()))
 		return exitUsage
 	}
