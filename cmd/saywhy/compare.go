@@ -163,7 +163,7 @@ func writeComparison(out io.Writer, on page, c *analyze.Comparison, old, now *an
 			p.item("  "+pad(wording.QuestionFate(q.Fate), 10)+"  ", q.Text)
 		}
 	}
-	p.heading("SENTENCE BY SENTENCE")
+	p.heading(strings.ToUpper(wording.Sentences))
 	if len(c.Sentences) == 0 {
 		p.item("  ", "There is nothing to compare yet.")
 	}

@@ -74,18 +74,19 @@ asks a few questions. It never writes a word for the writer, gives no marks, and
 nothing leaves this machine.
 
 Start with:
-  saywhy read my-evaluation.txt --dish "tomato soup"`,
+  saywhy                                               (pages in your browser)
+  saywhy read my-evaluation.txt --dish "tomato soup"   (here)`,
 		SilenceErrors: true,
 		SilenceUsage:  true,
 		Args:          cobra.NoArgs,
-		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
+		RunE:          func(*cobra.Command, []string) error { return serveUntilStopped(s, serveOptions{addr: plainAddr}) },
 	}
 	root.CompletionOptions.HiddenDefaultCmd = true
 	root.SetFlagErrorFunc(func(c *cobra.Command, err error) error {
 		return fmt.Errorf("%s; \"%s --help\" lists the flags", flagMessage(err), c.CommandPath())
 	})
 	root.SetHelpCommand(newHelp())
-	root.AddCommand(newRead(s), newCompare(s), newWords(s), newSheet(s), newDish(s), newGroup(s), newStream(s), newScore(s))
+	root.AddCommand(newRead(s), newCompare(s), newWords(s), newSheet(s), newDish(s), newGroup(s), newStream(s), newServe(s), newScore(s))
 	return root
 }
 

@@ -27,6 +27,7 @@ const (
 	Lost         = "Steps that only the old draft had"
 	LittleAlone  = "Words that say little by themselves"
 	OldQuestions = "The questions of the old draft"
+	Sentences    = "Sentence by sentence"
 )
 
 // Notes says in plain words what a sentence holds, one note for each kind of

@@ -1,0 +1,184 @@
+package pages
+
+import (
+	"net/http"
+	"net/url"
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// wordsPage is the word list of a dish type for one sense, and the words that
+// fit what was noticed.
+type wordsPage struct {
+	frame
+	Dish   string // the short name of the type; "" for any dish
+	Cooked string // its title
+	Kinds  []kindGroup
+	Senses []senseLink
+	Sense  lexicon.Sense
+	Moment string
+	Scales []scale
+	Words  []lexicon.Word
+	Others int    // how many words for other food there are besides
+	All    bool   // those are shown as well
+	More   string // the address with them, or without
+	Size   string // the address in the other size of print
+
+	Noticed string
+	Found   []foundWord
+	Looked  bool // something was looked for
+}
+
+type senseLink struct {
+	Sense lexicon.Sense
+	Path  string
+	Here  bool
+	Count int
+}
+
+// scale is the words of one scale, from low to high.
+type scale struct {
+	Name  string
+	Steps []string // words that share a step stand together
+}
+
+type foundWord struct {
+	lexicon.Word
+	Senses string
+}
+
+// foundAtOnce is how many words a search shows.
+const foundAtOnce = 8
+
+// wordsQuery is which words to show. All of it may stand in an address: it is
+// chosen from lists, and nothing anybody wrote.
+type wordsQuery struct {
+	dish  string
+	sense lexicon.Sense
+	all   bool
+	large bool
+}
+
+func (q wordsQuery) path() string {
+	v := url.Values{}
+	if q.dish != "" {
+		v.Set("dish", q.dish)
+	}
+	v.Set("sense", string(q.sense))
+	if q.all {
+		v.Set("all", "yes")
+	}
+	if q.large {
+		v.Set("print", "large")
+	}
+	return "/words?" + v.Encode()
+}
+
+// wordsQueryOf reads which words are wanted; what it does not know counts as
+// not said.
+func wordsQueryOf(shelf *Shelf, get func(string) string) (wordsQuery, lexicon.Dish) {
+	q := wordsQuery{sense: lexicon.Sense(get("sense")), all: get("all") == "yes", large: get("print") == "large"}
+	if !q.sense.Known() {
+		q.sense = lexicon.Sight
+	}
+	dish := shelf.Lexicon.General()
+	if name := line(get("dish")); name != "" {
+		if d, _, err := shelf.Course.Cooked(shelf.Lexicon, name); err == nil {
+			dish, q.dish = d, name
+		}
+	}
+	return q, dish
+}
+
+func (s *site) words(w http.ResponseWriter, r *http.Request) {
+	shelf := s.library.Current()
+	q, dish := wordsQueryOf(shelf, r.URL.Query().Get)
+	s.show(w, r, http.StatusOK, "words", s.wordsPage(shelf, q, dish))
+}
+
+// findWords looks for words by what was noticed. That is somebody's own words,
+// so it comes in the body and not in the address.
+func (s *site) findWords(w http.ResponseWriter, r *http.Request) {
+	if err := parse(r); err != nil {
+		s.failForm(w, r, err)
+		return
+	}
+	shelf := s.library.Current()
+	q, dish := wordsQueryOf(shelf, r.PostFormValue)
+	p := s.wordsPage(shelf, q, dish)
+	p.Noticed = line(r.PostFormValue("noticed"))
+	p.Looked = true
+	list := dish.Words
+	if q.dish == "" {
+		list = shelf.Lexicon.Words()
+	}
+	for _, f := range lexicon.NewFinder(list).Find(p.Noticed, foundAtOnce) {
+		senses := string(f.Word.Sense)
+		for _, also := range f.Also {
+			senses += " or " + string(also)
+		}
+		p.Found = append(p.Found, foundWord{f.Word, senses})
+	}
+	s.show(w, r, http.StatusOK, "words", p)
+}
+
+func (s *site) wordsPage(shelf *Shelf, q wordsQuery, dish lexicon.Dish) wordsPage {
+	p := wordsPage{
+		frame: s.frame(shelf, "/words", "Words for what you notice"),
+		Dish:  q.dish, Kinds: kinds(shelf, q.dish), Sense: q.sense, Moment: dish.Moments[q.sense], All: q.all,
+	}
+	p.Large = q.large
+	if q.dish != "" {
+		p.Cooked = dish.Title
+		p.Title += ": " + dish.Title
+	}
+	for _, sense := range lexicon.Senses() {
+		typical, _ := dish.Typical(sense)
+		there := q
+		there.sense, there.all = sense, false
+		p.Senses = append(p.Senses, senseLink{sense, there.path(), sense == q.sense, len(typical)})
+	}
+	typical, other := dish.Typical(q.sense)
+	p.Words, p.Others = typical, len(other)
+	if q.all {
+		p.Words = dish.BySense(q.sense)
+	}
+	p.Scales = scales(p.Words)
+	more, size := q, q
+	more.all, size.large = !q.all, !q.large
+	p.More, p.Size = more.path(), size.path()
+	return p
+}
+
+// scales gathers the scales of a list in the order of their first words.
+func scales(list []lexicon.Word) []scale {
+	type steps map[int][]string
+	var names []string
+	at := map[string]steps{}
+	highest := 0
+	for _, w := range list {
+		if w.Scale == "" {
+			continue
+		}
+		if at[w.Scale] == nil {
+			at[w.Scale] = steps{}
+			names = append(names, w.Scale)
+		}
+		at[w.Scale][w.Step] = append(at[w.Scale][w.Step], w.Word)
+		highest = max(highest, w.Step)
+	}
+	var out []scale
+	for _, name := range names {
+		sc := scale{Name: name}
+		for step := 1; step <= highest; step++ {
+			if words := at[name][step]; len(words) > 0 {
+				sc.Steps = append(sc.Steps, strings.Join(words, " or "))
+			}
+		}
+		if len(sc.Steps) > 1 {
+			out = append(out, sc)
+		}
+	}
+	return out
+}

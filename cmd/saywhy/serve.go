@@ -1,0 +1,155 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"log"
+	"net"
+	"net/http"
+	"os"
+	"os/signal"
+	"syscall"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"saywhy/analyze"
+	"saywhy/analyze/perceptron"
+	"saywhy/cmd/pages"
+	"saywhy/lexicon"
+)
+
+type serveOptions struct {
+	addr   string
+	open   bool
+	course string
+}
+
+// plainAddr is where the pages are when nothing else is asked for: on this
+// machine only.
+const plainAddr = "127.0.0.1:8350"
+
+func newServe(s streams) *cobra.Command {
+	o := serveOptions{addr: plainAddr}
+	c := &cobra.Command{
+		Use:   "serve",
+		Short: "Show the pages: write, look up words, give feedback, in your browser",
+		Long: `Starts the pages on this machine and prints their address, to be opened in a
+browser. Nothing that is written there is kept, logged or sent elsewhere.
+
+With --addr other machines of your network can open them too, such as a phone
+beside the cooker: whoever is on the network then can. Stop it with Ctrl-C.`,
+		Example: `  saywhy serve --open
+  saywhy serve --course my-course
+  saywhy serve --addr :8350        (for the phones at home)`,
+		Args: noArgs("serve"),
+		RunE: func(*cobra.Command, []string) error { return serveUntilStopped(s, o) },
+	}
+	f := c.Flags()
+	f.StringVar(&o.addr, "addr", o.addr, "the address to serve at, host and port")
+	f.BoolVar(&o.open, "open", false, "open the pages in your browser")
+	courseFlag(f, &o.course)
+	return c
+}
+
+// Time limits. A phone at the far end of the garden gets its half minute; a
+// client that trickles does not hold a place for longer.
+const (
+	headTime = 5 * time.Second
+	readTime = 30 * time.Second
+	sendTime = 60 * time.Second
+	idleTime = 2 * time.Minute
+	stopTime = 15 * time.Second // for answers under way when it is stopped
+	headMost = 16 << 10         // bytes
+)
+
+// serveUntilStopped serves until Ctrl-C.
+func serveUntilStopped(s streams, o serveOptions) error {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	return serve(ctx, s, o)
+}
+
+// serve serves the pages until the context ends, then lets what is under way
+// finish.
+func serve(ctx context.Context, s streams, o serveOptions) error {
+	library, err := servedLibrary(o.course)
+	if err != nil {
+		return err
+	}
+	listener, err := net.Listen("tcp", o.addr)
+	if err != nil {
+		return listenError(o.addr, err)
+	}
+	defer listener.Close()
+	reach := reachOf(listener.Addr())
+	handler, err := pages.New(pages.Options{Library: library, Local: reach.local, Hosts: reach.names})
+	if err != nil {
+		return err
+	}
+	server := &http.Server{
+		Handler:           handler,
+		ReadHeaderTimeout: headTime, ReadTimeout: readTime, WriteTimeout: sendTime, IdleTimeout: idleTime,
+		MaxHeaderBytes: headMost,
+		// The library's own messages name who asked for what. Nobody needs them.
+		ErrorLog: log.New(io.Discard, "", 0),
+	}
+	announce(s, o, reach, library.Current())
+	failed := make(chan error, 1)
+	go func() { failed <- server.Serve(listener) }()
+	if o.open {
+		openBrowser(reach.own())
+	}
+	select {
+	case err := <-failed:
+		return fmt.Errorf("the pages stopped by themselves: %w; start them again", err)
+	case <-ctx.Done():
+	}
+	last, cancel := context.WithTimeout(context.Background(), stopTime)
+	defer cancel()
+	if err := server.Shutdown(last); err != nil {
+		server.Close() // what is still open after that long is not read any more
+	}
+	<-failed
+	return nil
+}
+
+// servedLibrary is the built-in words, or those of a course, read again
+// whenever its files change.
+func servedLibrary(dir string) (pages.Library, error) {
+	tagger, err := perceptron.New()
+	if err != nil {
+		return nil, err
+	}
+	if dir == "" {
+		lex, err := lexicon.Load()
+		if err != nil {
+			return nil, err
+		}
+		return pages.Fixed(&pages.Shelf{Lexicon: lex, Course: &lexicon.Course{}, Analyzer: analyze.New(lex, tagger)}), nil
+	}
+	if err := isFolder(dir); err != nil {
+		return nil, err
+	}
+	root, err := os.OpenRoot(dir) // nothing outside can be reached through it
+	if err != nil {
+		return nil, fmt.Errorf("the folder %q cannot be opened; check that you may read it", dir)
+	}
+	return pages.NewCourseLibrary(root.FS(), tagger)
+}
+
+// listenError says why there can be no pages at an address, and what to do.
+func listenError(addr string, err error) error {
+	var wrong *net.AddrError
+	switch {
+	case errors.Is(err, syscall.EADDRINUSE):
+		return fmt.Errorf("something is served at %s already, perhaps saywhy itself; stop that, or choose another port, such as --addr 127.0.0.1:0", addr)
+	case errors.Is(err, syscall.EACCES):
+		return fmt.Errorf("you may not serve at %s; choose a port above 1023, such as --addr %s", addr, plainAddr)
+	case errors.As(err, &wrong):
+		return fmt.Errorf("%q is no address to serve at; write host and port, such as --addr %s", addr, plainAddr)
+	}
+	return fmt.Errorf("there can be no pages at %q; write an address of this machine and a port, such as --addr %s", addr, plainAddr)
+}
