@@ -273,7 +273,7 @@ func TestHelpOfEveryCommand(t *testing.T) {
 
 // TestCommandWithoutMoreShowsItsHelp: nothing to do is no wrong use.
 func TestCommandWithoutMoreShowsItsHelp(t *testing.T) {
-	for _, args := range [][]string{{}, {"dish"}} {
+	for _, args := range [][]string{{"dish"}} {
 		got := sayWhy(t, "", args...)
 		assert.Equal(t, exitDone, got.status, "%q: %s", args, got.err)
 		assert.Contains(t, got.out, "Usage:", "%q", args)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -19,7 +20,8 @@ type streams struct {
 	err  io.Writer
 	page page
 
-	progress bool // whether err is a terminal that someone watches
+	progress bool            // whether err is a terminal that someone watches
+	until    context.Context // what stops a command that runs until then; nil leaves it to Ctrl-C
 }
 
 // Exit statuses, as the contract fixes them.
@@ -43,7 +45,7 @@ type listed struct{ error }
 // stream, which has no end to wait for, writes as it goes.
 func run(args []string, s streams) int {
 	var out bytes.Buffer
-	root := newRoot(streams{in: s.in, out: &out, live: s.out, err: s.err, page: s.page, progress: s.progress})
+	root := newRoot(streams{in: s.in, out: &out, live: s.out, err: s.err, page: s.page, progress: s.progress, until: s.until})
 	root.SetArgs(args)
 	root.SetIn(s.in)
 	root.SetOut(&out)

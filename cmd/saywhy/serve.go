@@ -67,7 +67,11 @@ const (
 
 // serveUntilStopped serves until Ctrl-C.
 func serveUntilStopped(s streams, o serveOptions) error {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	ctx := s.until
+	if ctx == nil {
+		ctx = context.Background()
+	}
+	ctx, stop := signal.NotifyContext(ctx, os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	return serve(ctx, s, o)
 }
