@@ -42,7 +42,7 @@ type listed struct{ error }
 
 // run runs one command line and returns the exit status. Standard output is
 // held until the command has succeeded, so that an error leaves it empty; only
-// stream, which has no end to wait for, writes as it goes.
+// stream and serve, which have no end to wait for, write as they go.
 func run(args []string, s streams) int {
 	var out bytes.Buffer
 	root := newRoot(streams{in: s.in, out: &out, live: s.out, err: s.err, page: s.page, progress: s.progress, until: s.until})
