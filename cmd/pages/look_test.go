@@ -1,0 +1,107 @@
+package pages
+
+import (
+	"fmt"
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// state is a page in one of its states, and how to come to it.
+type state struct {
+	name string
+	come func(*tab)
+}
+
+const (
+	// Two drafts of one evaluation, the second with a danger in it.
+	draft  = "We made fish pie and it was nice.\nI washed my hands before I touched the fish so that no germs got in.\nI mashed the potato with a fork.\nThe sauce was lumpy.\nNext time I would do it better."
+	draft2 = "We made fish pie and it tasted salty and creamy because I put cheese in the sauce.\nI washed my hands before I touched the fish so that no germs got in.\nThe fish was still raw in the middle and we ate it.\nI mashed the potato with a fork.\nThe sauce was lumpy because I put the milk in all at once.\nNext time I would pour the milk in slowly."
+	bread  = "The soda bread was dark. Next time I would take the tin out sooner."
+)
+
+// states lists every page in every state that it can be in without a tutor.
+func states() []state {
+	answer := func(path string) func(*tab) {
+		return func(t *tab) {
+			t.visit(path)
+			t.write("#title", "fish pie")
+			t.write("#text", draft)
+			t.press("button.main")
+		}
+	}
+	again := func(text string) func(*tab) {
+		return func(t *tab) {
+			answer("/write")(t)
+			t.write("#text", text)
+			t.write("#last", bread)
+			t.press("button.main")
+		}
+	}
+	visit := func(path string) func(*tab) { return func(t *tab) { t.visit(path) } }
+	return []state{
+		{"write", visit("/")},
+		{"answer", answer("/write")},
+		{"grown", again(draft2)},
+		{"same", again(draft)},
+		{"nothing", func(t *tab) { t.visit("/write"); t.press("button.main") }},
+		{"feedback", visit("/feedback")},
+		{"feedback-answer", answer("/feedback")},
+		{"words", visit("/words")},
+		{"words-dish", visit("/words?dish=fish&sense=texture")},
+		{"words-large", visit("/words?dish=fish&sense=taste&print=large")},
+		{"words-found", func(t *tab) { t.visit("/words"); t.write("#noticed", "bits stick to my teeth"); t.press("button.main") }},
+		{"words-none", func(t *tab) { t.visit("/words"); t.write("#noticed", "xyzzy plugh"); t.press("button.main") }},
+		{"no-page", visit("/nowhere")},
+	}
+}
+
+// looks are the ways in which every state is looked at.
+func looks() map[string]look {
+	return map[string]look{
+		"desk-light":  {},
+		"phone-light": phone(),
+		"phone-dark":  {width: 320, height: 640, dark: true},
+	}
+}
+
+// TestEveryPageInEveryState asks axe-core for violations of WCAG 2.2 A and AA,
+// and measures contrast (7:1: WCAG 2.2, success criterion 1.4.6), the size of
+// what is pressed (44 px: 2.5.5) and whether anything sticks out sideways at
+// 320 px (1.4.10).
+func TestEveryPageInEveryState(t *testing.T) {
+	checkStates(t, serveTest(t, handler(t)), states())
+}
+
+func checkStates(t *testing.T, home string, list []state) {
+	axe, err := os.ReadFile(node(t, "axe-core/axe.min.js"))
+	require.NoError(t, err)
+	measure, err := os.ReadFile("testdata/measure.js")
+	require.NoError(t, err)
+	browser := chromium(t)
+	for _, s := range list {
+		t.Run(s.name, func(t *testing.T) {
+			on := open(t, browser, home, look{})
+			s.come(on)
+			for name, how := range looks() {
+				on.set(how)
+				on.do(string(axe))
+				for _, v := range get1[[]string](on, axeRun) {
+					assert.Fail(t, v, "%s, %s", s.name, name)
+				}
+				for _, v := range get1[[]string](on, string(measure)) {
+					assert.Fail(t, v, "%s, %s", s.name, name)
+				}
+				on.shoot(fmt.Sprintf("%s-%s", s.name, name))
+			}
+			on.set(look{print: true})
+			on.shoot(s.name + "-print")
+		})
+	}
+}
+
+// axeRun lists violations, a line each.
+const axeRun = `axe.run(document, {runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]}).then(r =>
+	r.violations.flatMap(v => v.nodes.map(n => v.id + ": " + n.html.slice(0, 200) + " " + (n.failureSummary || "").replace(/\s+/g, " "))))`
