@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"saywhy/analyze"
+	"saywhy/cmd/handout"
 	"saywhy/cmd/wording"
 	"saywhy/lexicon"
 )
@@ -24,8 +25,7 @@ type answer struct {
 	Questions []answerQuestion
 	More      int // how many questions to ask when more are wanted; 0 when there are none
 
-	Hazards   string // what can hurt with such a dish
-	Allergens string // what is usually in it that can harm someone
+	Care []handout.SheetNote // the usual cautions of such a dish
 }
 
 type answerSentence struct {
@@ -91,6 +91,9 @@ func newAnswer(shelf *Shelf, as role, form writing) *answer {
 		report.Questions = report.Questions[:form.Asked]
 	}
 	a := lay(report, dish)
+	if as.Role == analyze.Adult && a.Kind != "" {
+		a.Care = handout.NewSheet(shelf.Lexicon, dish, "").Notes
+	}
 	if more {
 		a.More = min(form.Asked+atOnce, maxAsked)
 	}
@@ -111,7 +114,6 @@ func lay(r *analyze.Report, dish lexicon.Dish) *answer {
 	a := &answer{Cooked: r.Title, Words: wording.Count(r.Words, "word"), Cautions: r.Cautions, Praise: r.Praise}
 	if dish.Name != lexicon.Root {
 		a.Kind = dish.Title
-		a.Hazards, a.Allergens = strings.Join(dish.Hazards, ", "), strings.Join(dish.Allergens, ", ")
 	}
 	asked := map[int][]int{}
 	for _, q := range r.Questions {

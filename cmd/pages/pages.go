@@ -58,6 +58,9 @@ func (s *site) routes() []route {
 		{path: "/feedback/open", get: s.feedback, post: s.openAdult},
 		{path: "/feedback/file", get: s.feedback, post: s.download},
 		{path: "/words", get: s.words, post: s.findWords},
+		{path: "/words/print", get: s.printWords},
+		{path: "/sheet", get: s.sheet},
+		{path: "/sheet/print", get: s.sheet, post: s.printSheet},
 		{path: "/static/{name}", get: s.static},
 	}
 }

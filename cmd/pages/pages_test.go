@@ -118,7 +118,7 @@ func TestCautionsStandFirst(t *testing.T) {
 	require.Contains(t, body, "For the adult to look at first")
 	assert.Less(t, strings.Index(body, "For the adult to look at first"), strings.Index(body, "Sentence by sentence"))
 	assert.Contains(t, body, "Guidance: Food Standards Agency")
-	assert.Contains(t, body, "Often in it, and harmful to some people")
+	assert.Contains(t, body, "Allergens often in it")
 }
 
 func TestTheAdultSeesTheBrief(t *testing.T) {
@@ -159,6 +159,25 @@ func TestWordsByDishSenseAndWhatWasNoticed(t *testing.T) {
 	assert.Contains(t, found, "<dt>claggy</dt>")
 	_, none := ask(h, post("/words", url.Values{"noticed": {"xyzzy plugh"}, "dish": {"soups"}}))
 	assert.Contains(t, none, "No word fits that yet")
+}
+
+func TestHandoutsBringTheirOwnStyleAndNoOther(t *testing.T) {
+	h := handler(t)
+	for name, r := range map[string]*http.Request{
+		"words": get("/words/print?dish=soups"), "sheet": post("/sheet/print", url.Values{"title": {"leek and potato soup"}}),
+	} {
+		t.Run(name, func(t *testing.T) {
+			res, body := ask(h, r)
+			require.Equal(t, http.StatusOK, res.StatusCode)
+			csp := res.Header.Get("Content-Security-Policy")
+			assert.Contains(t, csp, "style-src 'sha256-")
+			assert.NotContains(t, csp, "unsafe")
+			assert.NotContains(t, body, " style=")
+			assert.NotContains(t, body, "<script")
+		})
+	}
+	_, sheet := ask(h, post("/sheet/print", url.Values{"title": {"leek and potato soup"}}))
+	assert.Contains(t, sheet, "Leek and potato soup")
 }
 
 // TestBuildsForTheBrowser builds the pages for WebAssembly, where there are no

@@ -3,8 +3,8 @@ package pages
 import (
 	"net/http"
 	"net/url"
-	"strings"
 
+	"saywhy/cmd/handout"
 	"saywhy/lexicon"
 )
 
@@ -18,12 +18,13 @@ type wordsPage struct {
 	Senses []senseLink
 	Sense  lexicon.Sense
 	Moment string
-	Scales []scale
+	Scales []handout.SheetScale
 	Words  []lexicon.Word
 	Others int    // how many words for other food there are besides
 	All    bool   // those are shown as well
 	More   string // the address with them, or without
 	Size   string // the address in the other size of print
+	Print  string // the address of the page to print
 
 	Noticed string
 	Found   []foundWord
@@ -35,12 +36,6 @@ type senseLink struct {
 	Path  string
 	Here  bool
 	Count int
-}
-
-// scale is the words of one scale, from low to high.
-type scale struct {
-	Name  string
-	Steps []string // words that share a step stand together
 }
 
 type foundWord struct {
@@ -144,41 +139,13 @@ func (s *site) wordsPage(shelf *Shelf, q wordsQuery, dish lexicon.Dish) wordsPag
 	if q.all {
 		p.Words = dish.BySense(q.sense)
 	}
-	p.Scales = scales(p.Words)
+	for _, scale := range handout.Scales(p.Words) {
+		if steps := scale.Words(" or "); len(steps) > 1 {
+			p.Scales = append(p.Scales, handout.SheetScale{Name: scale.Name, Steps: steps})
+		}
+	}
 	more, size := q, q
 	more.all, size.large = !q.all, !q.large
-	p.More, p.Size = more.path(), size.path()
+	p.More, p.Size, p.Print = more.path(), size.path(), printWordsPath(q.dish)
 	return p
-}
-
-// scales gathers the scales of a list in the order of their first words.
-func scales(list []lexicon.Word) []scale {
-	type steps map[int][]string
-	var names []string
-	at := map[string]steps{}
-	highest := 0
-	for _, w := range list {
-		if w.Scale == "" {
-			continue
-		}
-		if at[w.Scale] == nil {
-			at[w.Scale] = steps{}
-			names = append(names, w.Scale)
-		}
-		at[w.Scale][w.Step] = append(at[w.Scale][w.Step], w.Word)
-		highest = max(highest, w.Step)
-	}
-	var out []scale
-	for _, name := range names {
-		sc := scale{Name: name}
-		for step := 1; step <= highest; step++ {
-			if words := at[name][step]; len(words) > 0 {
-				sc.Steps = append(sc.Steps, strings.Join(words, " or "))
-			}
-		}
-		if len(sc.Steps) > 1 {
-			out = append(out, sc)
-		}
-	}
-	return out
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"saywhy/analyze"
+	"saywhy/cmd/handout"
 	"saywhy/cmd/wording"
 	"saywhy/lexicon"
 )
@@ -103,14 +104,24 @@ func kinds(shelf *Shelf, chosen string) []kindGroup {
 	return append(out, types)
 }
 
-// brief lists what the reading of a text in that role expects.
+// brief lists what the reading of a text in that role expects, and what to ask
+// oneself about it: as the sheet does where it has a line for it.
 func brief(shelf *Shelf, as role, dish lexicon.Dish) []briefArea {
+	ask := map[lexicon.Area]string{}
+	for _, watch := range handout.NewSheet(shelf.Lexicon, dish, "").Watch {
+		ask[watch.Area] = watch.Ask
+	}
 	var out []briefArea
 	nothing := shelf.Analyzer.Read(analyze.Input{Role: as.Role}, analyze.Brief{Dish: dish, Questions: 1})
 	for _, row := range nothing.Areas {
-		if row.Expected {
-			out = append(out, briefArea{row.Area, wording.Observe(row.Area)})
+		if !row.Expected {
+			continue
 		}
+		hint := ask[row.Area]
+		if hint == "" {
+			hint = wording.Observe(row.Area)
+		}
+		out = append(out, briefArea{row.Area, hint})
 	}
 	return out
 }

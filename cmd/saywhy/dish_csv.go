@@ -146,21 +146,24 @@ func dishImport(s streams, o dishImportOptions) error {
 	changes := sheet.Changes(d, o.whole)
 	stay := len(d.Words)
 	for _, c := range sheet.Rows {
-		if _, there := wordOf(d, c.Word); there {
+		if _, there := d.Has(c.Word); there {
 			stay--
 		}
 	}
 	if len(changes) == 0 {
 		return importNote(s, o, d, nil, stay, "")
 	}
-	edited, file, err := editedCourse(o.course, d, changes)
+	folder := os.DirFS(o.course)
+	edited, file, err := lexicon.EditCourse(folder, d, changes)
+	path := filepath.Join(o.course, filepath.FromSlash(file))
 	if err != nil {
-		return err
+		return fmt.Errorf("%s: %w", path, err)
 	}
 	if problems := rejected(o.course, file, edited, name, d.Name, changes); len(problems) > 0 {
 		return listProblems(s.out, o.course, problems)
+	if problems := lexicon.CheckCourseEdit(folder, file, edited, name, d.Name, changes); len(problems) > 0 {
+		return listProblems(s.err, o.course, problems)
 	}
-	path := filepath.Join(o.course, filepath.FromSlash(file))
 	if !o.try {
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
 			return fmt.Errorf("the folder %q cannot be made; check that you may write there", filepath.Dir(path))
@@ -279,6 +282,9 @@ func sameWord(a, b lexicon.Word) bool {
 // listProblems returns the error of a sheet that cannot be taken in. Several
 // problems are listed, a line each, and the error closes the list.
 func listProblems(out io.Writer, dir string, problems lexicon.Problems) error {
+// listProblems writes every problem on a line of standard error and returns
+// the error that closes the list.
+func listProblems(errs io.Writer, dir string, problems lexicon.Problems) error {
 	if len(problems) == 1 {
 		return errors.New(problemText(dir, problems[0]) + "; nothing was written")
 	}
@@ -301,7 +307,7 @@ func importNote(s streams, o dishImportOptions, d lexicon.Dish, changes []lexico
 	var added, changed, gone []string
 	for _, c := range changes {
 		name := fmt.Sprintf("%s (%s)", c.Word.Word, c.Word.Sense)
-		_, there := wordOf(d, c.Word)
+		_, there := d.Has(c.Word)
 		switch {
 		case c.Remove:
 			gone = append(gone, name)

@@ -15,10 +15,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"saywhy/analyze"
-	"saywhy/analyze/perceptron"
 	"saywhy/cmd/pages"
-	"saywhy/lexicon"
 )
 
 type serveOptions struct {
@@ -123,16 +120,12 @@ func serve(ctx context.Context, s streams, o serveOptions) error {
 // servedLibrary is the built-in words, or those of a course, read again
 // whenever its files change.
 func servedLibrary(dir string) (pages.Library, error) {
-	tagger, err := perceptron.New()
-	if err != nil {
-		return nil, err
-	}
 	if dir == "" {
-		lex, err := lexicon.Load()
+		lex, course, analyzer, err := loadCourseAnalyzer("")
 		if err != nil {
 			return nil, err
 		}
-		return pages.Fixed(&pages.Shelf{Lexicon: lex, Course: &lexicon.Course{}, Analyzer: analyze.New(lex, tagger)}), nil
+		return pages.Fixed(&pages.Shelf{Lexicon: lex, Course: course, Analyzer: analyzer}), nil
 	}
 	if err := isFolder(dir); err != nil {
 		return nil, err
@@ -140,6 +133,10 @@ func servedLibrary(dir string) (pages.Library, error) {
 	root, err := os.OpenRoot(dir) // nothing outside can be reached through it
 	if err != nil {
 		return nil, fmt.Errorf("the folder %q cannot be opened; check that you may read it", dir)
+	}
+	tagger, err := sharedTagger()
+	if err != nil {
+		return nil, err
 	}
 	return pages.NewCourseLibrary(root.FS(), tagger)
 }

@@ -2,17 +2,10 @@ package wording
 
 import "saywhy/lexicon"
 
-// Observe asks the adult at home to notice something of an area.
+// Observe asks the adult at home to notice something of an area, for those
+// that the sheet has no line of its own for.
 func Observe(a lexicon.Area) string {
 	switch a {
-	case lexicon.Hygiene:
-		return "How did they keep hands, tools and food clean? What was it for?"
-	case lexicon.Safety:
-		return "What did they do with heat and blades? Did you step in?"
-	case lexicon.Organisation:
-		return "What did they get ready first? How did they use the time?"
-	case lexicon.Independence:
-		return "What did they do alone? Where did you help?"
 	case lexicon.Technique:
 		return "How did they do the main step?"
 	case lexicon.Appearance:
