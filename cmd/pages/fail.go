@@ -15,7 +15,7 @@ type failPage struct {
 // fail answers with a calm page. It says nothing of the request, so that no
 // text comes back by a way nobody looks at, and nothing about the machine.
 func (s *site) fail(w http.ResponseWriter, r *http.Request, status int) {
-	p := failPage{frame: s.frame(s.library.Current(), "", "Something is not right")}
+	p := failPage{frame: s.frame(r, s.library.Current(), "", "Something is not right")}
 	const back = "Go back in your browser. If you were writing, your text should still be in the box."
 	switch status {
 	case http.StatusNotFound:
@@ -24,6 +24,8 @@ func (s *site) fail(w http.ResponseWriter, r *http.Request, status int) {
 		p.Title, p.Text, p.Then = "That does not work here", "This page cannot be used in that way.", "Choose a page from the list at the top."
 	case http.StatusRequestEntityTooLarge:
 		p.Title, p.Text, p.Then = "That is too much at once", "It is longer than an evaluation can be.", back+" Make it shorter, or read it in two parts."
+	case http.StatusUnauthorized:
+		p.Title, p.Text, p.Then = "This page is for the tutor", "It opens with the link that saywhy prints when it starts. A link works once.", "If yours has been used, start saywhy again, or ask the tutor who has the page open for a new link."
 	case http.StatusForbidden:
 		p.Title, p.Text, p.Then = "That did not come from these pages", "To keep you safe, only these pages themselves may send something here.", "Open the page you want from the list at the top, and try again there."
 	case http.StatusMisdirectedRequest:

@@ -23,6 +23,9 @@ var files embed.FS
 type Options struct {
 	Library Library
 
+	// Tutor is what the tutor's pages work on; nil for none.
+	Tutor *Tutor
+
 	// Hosts are the names, besides localhost, under which the pages may be asked
 	// for; see guard. Addresses in digits need not be named.
 	Hosts []string
@@ -38,7 +41,7 @@ type site struct {
 	templates map[string]*page
 	assets    map[string]asset
 	reading   chan struct{} // as many places as texts are read at once
-	now       func() time.Time
+	desk      *desk         // nil without a tutor
 }
 
 // route is what answers one path. A method without a handler is refused.
@@ -71,7 +74,7 @@ func New(o Options) (http.Handler, error) {
 	if o.Library == nil {
 		return nil, errors.New("pages need a library to read with")
 	}
-	s := &site{library: o.Library, reading: make(chan struct{}, runtime.GOMAXPROCS(0)), now: time.Now}
+	s := &site{library: o.Library, reading: make(chan struct{}, runtime.GOMAXPROCS(0))}
 	if err := s.loadAssets(); err != nil {
 		return nil, err
 	}
@@ -79,7 +82,12 @@ func New(o Options) (http.Handler, error) {
 		return nil, err
 	}
 	mux := http.NewServeMux()
-	for _, r := range s.routes() {
+	routes := s.routes()
+	if o.Tutor != nil {
+		s.desk = &desk{Tutor: *o.Tutor, sessions: newSessions(o.Tutor.Key, time.Now)}
+		routes = append(routes, s.tutorRoutes()...)
+	}
+	for _, r := range routes {
 		mux.HandleFunc(r.path, s.methods(r))
 	}
 	mux.HandleFunc("/", func(w http.ResponseWriter, r *http.Request) { s.fail(w, r, http.StatusNotFound) })

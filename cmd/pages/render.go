@@ -23,6 +23,7 @@ type frame struct {
 
 	Course  string // the title of the course
 	Mending bool   // the course folder has problems; the last good words are in use
+	Tutor   bool   // a tutor is signed in
 }
 
 // place is an entry of the navigation.
@@ -34,8 +35,9 @@ type place struct {
 func newPlace(path, name, here string) place { return place{path, name, path == here} }
 
 // frame returns the frame of a page.
-func (s *site) frame(shelf *Shelf, here, title string) frame {
-	return frame{Title: title, Here: here, Course: shelf.Course.Title, Mending: len(shelf.Problems) > 0}
+func (s *site) frame(r *http.Request, shelf *Shelf, here, title string) frame {
+	return frame{Title: title, Here: here, Course: shelf.Course.Title, Mending: len(shelf.Problems) > 0,
+		Tutor: s.desk != nil && s.desk.sessions.known(r)}
 }
 
 func (s *site) loadTemplates() error {

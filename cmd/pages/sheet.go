@@ -22,7 +22,7 @@ type sheetPage struct {
 
 func (s *site) sheet(w http.ResponseWriter, r *http.Request) {
 	shelf := s.library.Current()
-	s.show(w, r, http.StatusOK, "sheet", sheetPage{s.frame(shelf, "/sheet", "A sheet for the kitchen"), kinds(shelf, line(r.URL.Query().Get("dish")))})
+	s.show(w, r, http.StatusOK, "sheet", sheetPage{s.frame(r, shelf, "/sheet", "A sheet for the kitchen"), kinds(shelf, line(r.URL.Query().Get("dish")))})
 }
 
 // printSheet shows the two sides to print. What was cooked is somebody's own

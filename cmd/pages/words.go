@@ -89,7 +89,7 @@ func wordsQueryOf(shelf *Shelf, get func(string) string) (wordsQuery, lexicon.Di
 func (s *site) words(w http.ResponseWriter, r *http.Request) {
 	shelf := s.library.Current()
 	q, dish := wordsQueryOf(shelf, r.URL.Query().Get)
-	s.show(w, r, http.StatusOK, "words", s.wordsPage(shelf, q, dish))
+	s.show(w, r, http.StatusOK, "words", s.wordsPage(r, shelf, q, dish))
 }
 
 // findWords looks for words by what was noticed. That is somebody's own words,
@@ -101,7 +101,7 @@ func (s *site) findWords(w http.ResponseWriter, r *http.Request) {
 	}
 	shelf := s.library.Current()
 	q, dish := wordsQueryOf(shelf, r.PostFormValue)
-	p := s.wordsPage(shelf, q, dish)
+	p := s.wordsPage(r, shelf, q, dish)
 	p.Noticed = line(r.PostFormValue("noticed"))
 	p.Looked = true
 	list := dish.Words
@@ -118,9 +118,9 @@ func (s *site) findWords(w http.ResponseWriter, r *http.Request) {
 	s.show(w, r, http.StatusOK, "words", p)
 }
 
-func (s *site) wordsPage(shelf *Shelf, q wordsQuery, dish lexicon.Dish) wordsPage {
+func (s *site) wordsPage(r *http.Request, shelf *Shelf, q wordsQuery, dish lexicon.Dish) wordsPage {
 	p := wordsPage{
-		frame: s.frame(shelf, "/words", "Words for what you notice"),
+		frame: s.frame(r, shelf, "/words", "Words for what you notice"),
 		Dish:  q.dish, Kinds: kinds(shelf, q.dish), Sense: q.sense, Moment: dish.Moments[q.sense], All: q.all,
 	}
 	p.Large = q.large

@@ -62,13 +62,13 @@ func (s *site) openAdult(w http.ResponseWriter, r *http.Request)   { s.open(w, r
 
 // empty shows the page with nothing written yet.
 func (s *site) empty(w http.ResponseWriter, r *http.Request, as role) {
-	p := s.writePage(s.library.Current(), as, writing{})
+	p := s.writePage(r, s.library.Current(), as, writing{})
 	s.show(w, r, http.StatusOK, "write", p)
 }
 
-func (s *site) writePage(shelf *Shelf, as role, form writing) writePage {
+func (s *site) writePage(r *http.Request, shelf *Shelf, as role, form writing) writePage {
 	p := writePage{
-		frame: s.frame(shelf, as.path, as.title), Adult: as.Role == analyze.Adult,
+		frame: s.frame(r, shelf, as.path, as.title), Adult: as.Role == analyze.Adult,
 		Path: as.path, Form: form, Kinds: kinds(shelf, form.Kind),
 	}
 	if p.Adult {
@@ -134,7 +134,7 @@ func (s *site) read(w http.ResponseWriter, r *http.Request, as role) {
 		return
 	}
 	shelf := s.library.Current()
-	p := s.writePage(shelf, as, form)
+	p := s.writePage(r, shelf, as, form)
 	if notice := tooLong(form); notice != "" {
 		p.Notice = notice
 		s.show(w, r, http.StatusRequestEntityTooLarge, "write", p)
@@ -178,7 +178,7 @@ func (s *site) open(w http.ResponseWriter, r *http.Request, as role) {
 	} else {
 		status = http.StatusUnprocessableEntity
 	}
-	p := s.writePage(s.library.Current(), as, form)
+	p := s.writePage(r, s.library.Current(), as, form)
 	p.Notice = notice
 	s.show(w, r, status, "write", p)
 }

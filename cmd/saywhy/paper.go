@@ -13,6 +13,7 @@ import (
 type page struct {
 	width int  // in columns
 	bold  bool // whether bold can be shown
+	drawn bool // whether a picture in blocks of black and white can be shown
 }
 
 // paper lays text out: wrapped to the width of the page, with bold headings
@@ -37,6 +38,7 @@ func terminalPage(f *os.File, getenv func(string) string) page {
 	if !term.IsTerminal(int(f.Fd())) {
 		return p
 	}
+	p.drawn = getenv("TERM") != "dumb"
 	p.bold = getenv("NO_COLOR") == "" && getenv("TERM") != "dumb"
 	if w, _, err := term.GetSize(int(f.Fd())); err == nil && w > 0 {
 		p.width = min(max(w, narrowWidth), wideWidth)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"crypto/rand"
 	"errors"
 	"fmt"
 	"io"
@@ -76,7 +77,7 @@ func serveUntilStopped(s streams, o serveOptions) error {
 // serve serves the pages until the context ends, then lets what is under way
 // finish.
 func serve(ctx context.Context, s streams, o serveOptions) error {
-	library, err := servedLibrary(o.course)
+	options, err := served(o.course)
 	if err != nil {
 		return err
 	}
@@ -86,7 +87,11 @@ func serve(ctx context.Context, s streams, o serveOptions) error {
 	}
 	defer listener.Close()
 	reach := reachOf(listener.Addr())
-	handler, err := pages.New(pages.Options{Library: library, Local: reach.local, Hosts: reach.names})
+	options.Local, options.Hosts = reach.local, reach.names
+	if options.Tutor != nil {
+		options.Tutor.Address = reach.others()
+	}
+	handler, err := pages.New(options)
 	if err != nil {
 		return err
 	}
@@ -97,7 +102,7 @@ func serve(ctx context.Context, s streams, o serveOptions) error {
 		// The library's own messages name who asked for what. Nobody needs them.
 		ErrorLog: log.New(io.Discard, "", 0),
 	}
-	announce(s, o, reach, library.Current())
+	announce(s, o, reach, options)
 	failed := make(chan error, 1)
 	go func() { failed <- server.Serve(listener) }()
 	if o.open {
@@ -117,28 +122,29 @@ func serve(ctx context.Context, s streams, o serveOptions) error {
 	return nil
 }
 
-// servedLibrary is the built-in words, or those of a course, read again
-// whenever its files change.
-func servedLibrary(dir string) (pages.Library, error) {
+// served returns what the pages are made of: the built-in words, or those of a
+// course, read again whenever its files change, with the tutor's pages.
+func served(dir string) (pages.Options, error) {
 	if dir == "" {
 		lex, course, analyzer, err := loadCourseAnalyzer("")
 		if err != nil {
-			return nil, err
+			return pages.Options{}, err
 		}
-		return pages.Fixed(&pages.Shelf{Lexicon: lex, Course: course, Analyzer: analyzer}), nil
+		return pages.Options{Library: pages.Fixed(&pages.Shelf{Lexicon: lex, Course: course, Analyzer: analyzer})}, nil
 	}
-	if err := isFolder(dir); err != nil {
-		return nil, err
-	}
-	root, err := os.OpenRoot(dir) // nothing outside can be reached through it
+	folder, err := openCourseFolder(dir)
 	if err != nil {
-		return nil, fmt.Errorf("the folder %q cannot be opened; check that you may read it", dir)
+		return pages.Options{}, err
 	}
 	tagger, err := sharedTagger()
 	if err != nil {
-		return nil, err
+		return pages.Options{}, err
 	}
-	return pages.NewCourseLibrary(root.FS(), tagger)
+	library, err := pages.NewCourseLibrary(folder, tagger)
+	if err != nil {
+		return pages.Options{}, err
+	}
+	return pages.Options{Library: library, Tutor: &pages.Tutor{Folder: folder, Library: library, Key: rand.Text()}}, nil
 }
 
 // listenError says why there can be no pages at an address, and what to do.

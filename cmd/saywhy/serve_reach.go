@@ -75,7 +75,7 @@ func ownAddresses() []string {
 }
 
 // announce says where the pages are, and who can open them.
-func announce(s streams, o serveOptions, r reach, shelf *pages.Shelf) {
+func announce(s streams, o serveOptions, r reach, made pages.Options) {
 	p := newPaper(s.page)
 	p.heading("saywhy is ready. Open this in your browser:")
 	p.item("  ", r.own())
@@ -86,11 +86,19 @@ func announce(s streams, o serveOptions, r reach, shelf *pages.Shelf) {
 		p.item("  ", "Everybody on your network can open these pages, and what they write travels over it unlocked. Use it at home, not in a café. Ctrl-C stops it.")
 		if there := r.others(); there != "" {
 			p.item("  ", "On a phone: "+there)
+			if s.page.drawn {
+				p.blank()
+				p.b.WriteString(terminalQR(there))
+			}
 		}
 	}
-	if n := len(shelf.Problems); n > 0 {
+	if made.Tutor != nil {
+		p.heading("For the tutor. This link works once:")
+		p.item("  ", r.own()+"tutor/open/"+made.Tutor.Key)
+	}
+	if problems := made.Library.Current().Problems; len(problems) > 0 {
 		p.blank()
-		p.item("", fmt.Sprintf("There is something to mend in %s: %s%s. Until then the built-in words are in use. \"saywhy dish check --course %s\" lists it all.", o.course, problemLine(o.course, shelf.Problems[0]), andMore(n-1), shellName(o.course)))
+		p.item("", fmt.Sprintf("There is something to mend in %s: %s%s. Until then the built-in words are in use. \"saywhy dish check --course %s\" lists it all.", o.course, problemLine(o.course, problems[0]), andMore(len(problems)-1), shellName(o.course)))
 	}
 	_ = p.flush(s.live)
 }

@@ -16,15 +16,15 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// served is a running "saywhy serve".
-type served struct {
+// running is "saywhy serve", started.
+type running struct {
 	address string
 	printed *strings.Builder // all that it printed, once it has stopped
 	stop    func() ran
 }
 
 // serving starts the pages by a command line and waits for their address.
-func serving(tb testing.TB, args ...string) *served {
+func serving(tb testing.TB, args ...string) *running {
 	tb.Helper()
 	ctx, cancel := context.WithCancel(context.Background())
 	in, out := io.Pipe()
@@ -34,7 +34,7 @@ func serving(tb testing.TB, args ...string) *served {
 		status <- run(args, streams{in: strings.NewReader(""), out: out, err: &errs, until: ctx})
 		out.Close()
 	}()
-	s := &served{printed: &strings.Builder{}}
+	s := &running{printed: &strings.Builder{}}
 	lines := bufio.NewScanner(in)
 	for s.address == "" && lines.Scan() {
 		s.printed.WriteString(lines.Text() + "\n")
