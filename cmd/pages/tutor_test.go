@@ -86,7 +86,7 @@ func newSchool(tb testing.TB) *school {
 	texts := func() ([]corpus.Reported, error) {
 		s := library.Current()
 		d, _, err := s.Course.Cooked(s.Lexicon, "lentil soup")
-		r := s.Analyzer.Read(analyze.Input{Text: "The soup was swampy and it looked swampy."}, analyze.Brief{Dish: d})
+		r := s.Analyzer.Read(analyze.Input{Text: "The soup looked zonkish. It felt zonkish."}, analyze.Brief{Dish: d})
 		return []corpus.Reported{{Name: "idris.txt", Dish: d.Name, Report: r}}, err
 	}
 	group := func(w io.Writer) error {
@@ -184,19 +184,19 @@ func TestWithoutACourseThereIsNoTutor(t *testing.T) {
 // TestAWordTheTutorAddsIsRead: a learner's text is read with it at once.
 func TestAWordTheTutorAddsIsRead(t *testing.T) {
 	c := newSchool(t).enter()
-	_, before := ask(c.h, post("/write", url.Values{"text": {"The soup wibbles."}, "title": {"lentil soup"}}))
-	require.NotContains(t, before, "describes: wibbles")
+	_, before := ask(c.h, post("/write", url.Values{"text": {"The soup was zonky."}, "title": {"lentil soup"}}))
+	require.NotContains(t, before, "describes: zonky")
 
-	res, body := c.send("soups", url.Values{"act": {"save"}, "sense": {"texture"}, "word": {"Wibbly"}, "means": {"shakes when the bowl is moved"}, "of": {"soup, jelly"}, "forms": {"wibbles"}})
+	res, body := c.send("soups", url.Values{"act": {"save"}, "sense": {"texture"}, "word": {"Zonky"}, "means": {"shakes when the bowl is moved"}, "of": {"soup, jelly"}, "forms": {"zonks"}})
 	require.Equal(t, http.StatusSeeOther, res.StatusCode, body)
 	file := c.folder.read("dishes/soups.yaml")
-	assert.Contains(t, file, `wibbly: {means: "shakes when the bowl is moved", of: [soup, jelly], forms: [wibbles]}`)
+	assert.Contains(t, file, `zonky: {means: "shakes when the bowl is moved", of: [soup, jelly], forms: [zonks]}`)
 	assert.Contains(t, file, "# My own words.")
 	assert.Contains(t, file, "# as my gran says")
 	_, words := ask(c.h, get("/words?dish=soups&sense=texture"))
 	assert.Contains(t, words, "shakes when the bowl is moved")
-	_, after := ask(c.h, post("/write", url.Values{"text": {"The soup wibbles."}, "title": {"lentil soup"}}))
-	assert.Contains(t, after, "describes: wibbles")
+	_, after := ask(c.h, post("/write", url.Values{"text": {"The soup was zonky."}, "title": {"lentil soup"}}))
+	assert.Contains(t, after, "describes: zonky")
 }
 
 func TestAWordIsChangedLeftOutAndBroughtBack(t *testing.T) {
@@ -342,11 +342,11 @@ func TestAFullDiskLosesNothing(t *testing.T) {
 func TestWordsTheListsLackCanBeAdded(t *testing.T) {
 	c := newSchool(t).enter()
 	_, body := c.ask(get("/tutor/missing"))
-	require.Contains(t, body, "swampy")
+	require.Contains(t, body, "zonkish")
 	assert.Contains(t, body, "2 times, in 1 text")
-	res, body := c.send("soups", url.Values{"act": {"fill"}, "sense": {"texture"}, "word": {"swampy"}, "of": {"soup"}})
+	res, body := c.send("soups", url.Values{"act": {"fill"}, "sense": {"texture"}, "word": {"zonkish"}, "of": {"soup"}})
 	require.Equal(t, http.StatusOK, res.StatusCode)
-	assert.Contains(t, body, `name="word" value="swampy"`)
+	assert.Contains(t, body, `name="word" value="zonkish"`)
 	_, body = c.ask(get("/tutor/group"))
 	assert.Contains(t, body, "The group")
 }
