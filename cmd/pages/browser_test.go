@@ -179,3 +179,9 @@ func node(tb testing.TB, name string) string {
 	}
 	return path
 }
+
+// How long a test waits for what a browser does beside, and how often it looks.
+const (
+	waitLong = 30 * time.Second
+	waitStep = 50 * time.Millisecond
+)

@@ -39,10 +39,10 @@ func (d *desk) save(name string, form row, remove bool) outcome {
 	}
 	w, wrong := form.word()
 	if remove {
-		w, wrong = lexicon.Word{Sense: form.Sense, Word: form.Was}, nil
+		w, wrong = lexicon.Word{Sense: form.Sense, Word: form.Was}, ""
 	}
-	if wrong != nil {
-		return outcome{problems: []string{wrong.Error()}}
+	if wrong != "" {
+		return outcome{problems: []string{wrong}}
 	}
 	was := form.Was
 	if was == "" {

@@ -1,7 +1,6 @@
 package pages
 
 import (
-	"errors"
 	"net/http"
 	"slices"
 	"strconv"
@@ -40,25 +39,25 @@ func rowFor(w lexicon.Word, stamp string) row {
 	return r
 }
 
-// word is the word that a form describes. Its error says what is missing.
-func (r row) word() (lexicon.Word, error) {
-	w := lexicon.Word{Word: r.Word, Sense: r.Sense, Means: r.Means, Of: listOf(r.Of), Forms: listOf(r.Forms), Scale: r.Scale}
+// word is the word that a form describes, or what is missing, a sentence.
+func (r row) word() (w lexicon.Word, wrong string) {
+	w = lexicon.Word{Word: r.Word, Sense: r.Sense, Means: r.Means, Of: listOf(r.Of), Forms: listOf(r.Forms), Scale: r.Scale}
 	switch {
 	case w.Word == "":
-		return w, errors.New("The word is missing; write it in the first box.")
+		return w, "The word is missing; write it in the first box."
 	case w.Means == "":
-		return w, errors.New("The meaning is missing; say in a few plain words what it means.")
+		return w, "The meaning is missing; say in a few plain words what it means."
 	case w.Scale == "" && r.Step != "":
-		return w, errors.New("There is a step and no scale; name the scale, or empty the step.")
+		return w, "There is a step and no scale; name the scale, or empty the step."
 	}
 	if w.Scale != "" {
 		step, err := strconv.Atoi(r.Step)
 		if err != nil {
-			return w, errors.New("The step on the scale should be a number, from 1 for the lowest.")
+			return w, "The step on the scale should be a number, from 1 for the lowest."
 		}
 		w.Step = step
 	}
-	return w, nil
+	return w, ""
 }
 
 // listOf parts a list at semicolons and commas.
