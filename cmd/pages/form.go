@@ -2,6 +2,7 @@ package pages
 
 import (
 	"errors"
+	"mime"
 	"net/http"
 	"strconv"
 	"strings"
@@ -48,12 +49,11 @@ func writingOf(r *http.Request) (writing, error) {
 // smaller than what is kept in memory, so that no part of it is ever put into
 // a temporary file.
 func parse(r *http.Request) error {
-	err := r.ParseMultipartForm(2 * maxBody)
-	if errors.Is(err, http.ErrNotMultipart) {
-		err = nil // ParseForm has been called
-		if r.PostForm == nil {
-			err = r.ParseForm()
-		}
+	// First by itself: ParseMultipartForm passes over what goes wrong with a
+	// plain body.
+	err := r.ParseForm()
+	if kind, _, _ := mime.ParseMediaType(r.Header.Get("Content-Type")); err == nil && kind == "multipart/form-data" {
+		err = r.ParseMultipartForm(2 * maxBody)
 	}
 	var long *http.MaxBytesError
 	if errors.As(err, &long) {
