@@ -159,10 +159,8 @@ func dishImport(s streams, o dishImportOptions) error {
 	if err != nil {
 		return fmt.Errorf("%s: %w", path, err)
 	}
-	if problems := rejected(o.course, file, edited, name, d.Name, changes); len(problems) > 0 {
-		return listProblems(s.out, o.course, problems)
 	if problems := lexicon.CheckCourseEdit(folder, file, edited, name, d.Name, changes); len(problems) > 0 {
-		return listProblems(s.err, o.course, problems)
+		return listProblems(s.out, o.course, problems)
 	}
 	if !o.try {
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
@@ -195,96 +193,9 @@ func sheetFile(in io.Reader, name string) ([]byte, error) {
 	return data, nil
 }
 
-// editedCourse returns the type's file in the course with the changes made,
-// and its name in the folder.
-func editedCourse(dir string, d lexicon.Dish, changes []lexicon.Change) (data []byte, file string, err error) {
-	folder := os.DirFS(dir)
-	if file = lexicon.DishFile(folder, d.Name); file != "" {
-		data, err = readFile(filepath.Join(dir, filepath.FromSlash(file)))
-	} else {
-		file = "dishes/" + d.Name + ".yaml"
-		if _, err := os.Lstat(filepath.Join(dir, filepath.FromSlash(file))); err == nil {
-			return nil, "", fmt.Errorf("%q is there and holds another type; give that file another name", filepath.Join(dir, filepath.FromSlash(file)))
-		}
-		data = lexicon.NewDish(d.Name, d, true)
-	}
-	if err != nil {
-		return nil, "", err
-	}
-	where := func(err error) error {
-		return fmt.Errorf("%s: %w", filepath.Join(dir, filepath.FromSlash(file)), err)
-	}
-	if data, err = lexicon.EditDish(data, changes); err != nil {
-		return nil, "", where(err)
-	}
-	// What goes and still stands in a file below is left out by name.
-	lex, _, err := lexicon.LoadCourse(lexicon.With(folder, file, data))
-	if lex == nil {
-		return nil, "", err
-	}
-	now, _ := lex.Type(d.Name)
-	var below []lexicon.Word
-	for _, c := range changes {
-		if _, there := wordOf(now, c.Word); c.Remove && there {
-			below = append(below, c.Word)
-		}
-	}
-	if data, err = lexicon.LeaveOut(data, below); err != nil {
-		return nil, "", where(err)
-	}
-	return data, file, nil
-}
-
-// rejected loads the course as it would be and returns what would be wrong
-// with it, by the row of the sheet where it has one.
-func rejected(dir, file string, data []byte, sheet, dish string, changes []lexicon.Change) lexicon.Problems {
-	lex, _, err := lexicon.LoadCourse(lexicon.With(os.DirFS(dir), file, data))
-	problems, _ := err.(lexicon.Problems)
-	for i, p := range problems {
-		if p.File != file || p.Layer == 0 {
-			continue
-		}
-		sense, word, ok := lexicon.RowAt(data, p.Line)
-		for _, c := range changes {
-			if ok && c.Row > 0 && c.Word.Sense == sense && c.Word.Word == word {
-				problems[i] = lexicon.SheetProblem(sheet, c.Row, p.Text)
-			}
-		}
-	}
-	if len(problems) > 0 || lex == nil {
-		return problems
-	}
-	// What was written must come back as it was meant.
-	d, _ := lex.Type(dish)
-	for _, c := range changes {
-		w, there := wordOf(d, c.Word)
-		if there == c.Remove || there && !sameWord(w, c.Word) {
-			problems = append(problems, lexicon.SheetProblem(sheet, c.Row, fmt.Sprintf("%q cannot be written as it stands; write its row by hand", c.Word.Word)))
-		}
-	}
-	return problems
-}
-
-func wordOf(d lexicon.Dish, w lexicon.Word) (lexicon.Word, bool) {
-	for _, have := range d.Words {
-		if have.Sense == w.Sense && have.Word == w.Word {
-			return have, true
-		}
-	}
-	return lexicon.Word{}, false
-}
-
-func sameWord(a, b lexicon.Word) bool {
-	return a.Means == b.Means && strings.Join(a.Of, "\n") == strings.Join(b.Of, "\n") &&
-		strings.Join(a.Forms, "\n") == strings.Join(b.Forms, "\n") && a.Scale == b.Scale && a.Step == b.Step
-}
-
 // listProblems returns the error of a sheet that cannot be taken in. Several
 // problems are listed, a line each, and the error closes the list.
 func listProblems(out io.Writer, dir string, problems lexicon.Problems) error {
-// listProblems writes every problem on a line of standard error and returns
-// the error that closes the list.
-func listProblems(errs io.Writer, dir string, problems lexicon.Problems) error {
 	if len(problems) == 1 {
 		return errors.New(problemText(dir, problems[0]) + "; nothing was written")
 	}
