@@ -43,7 +43,7 @@ func (s *site) missing(w http.ResponseWriter, r *http.Request) {
 	}
 	texts, err := s.desk.Texts()
 	if err != nil {
-		p.Wrong = err.Error()
+		p.Wrong = "Your folder of evaluations has nothing to read. Put texts into it, then open this page again."
 		s.show(w, r, http.StatusUnprocessableEntity, "missing", p)
 		return
 	}

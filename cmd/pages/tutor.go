@@ -21,12 +21,12 @@ type Tutor struct {
 	Address string
 
 	// Texts returns the reports of the learners' evaluations that the tutor has
-	// collected, for the words that a list lacks; nil when there are none. Its
-	// error is a sentence for the tutor.
+	// collected, for the words that a list lacks; nil without a folder of them,
+	// an error when there is none to read.
 	Texts func() ([]corpus.Reported, error)
 
 	// Group writes the report on the group as a page complete in itself; nil
-	// when there is nothing to report on. Its error is a sentence for the tutor.
+	// without such a folder.
 	Group func(io.Writer) error
 }
 

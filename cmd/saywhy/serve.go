@@ -23,6 +23,7 @@ type serveOptions struct {
 	addr   string
 	open   bool
 	course string
+	group  string // the tutor's folder of evaluations
 }
 
 // plainAddr is where the pages are when nothing else is asked for: on this
@@ -40,7 +41,7 @@ browser. Nothing that is written there is kept, logged or sent elsewhere.
 With --addr other machines of your network can open them too, such as a phone
 beside the cooker: whoever is on the network then can. Stop it with Ctrl-C.`,
 		Example: `  saywhy serve --open
-  saywhy serve --course my-course
+  saywhy serve --course my-course --group evaluations
   saywhy serve --addr :8350        (for the phones at home)`,
 		Args: noArgs("serve"),
 		RunE: func(*cobra.Command, []string) error { return serveUntilStopped(s, o) },
@@ -49,6 +50,7 @@ beside the cooker: whoever is on the network then can. Stop it with Ctrl-C.`,
 	f.StringVar(&o.addr, "addr", o.addr, "the address to serve at, host and port")
 	f.BoolVar(&o.open, "open", false, "open the pages in your browser")
 	courseFlag(f, &o.course)
+	f.StringVar(&o.group, "group", "", "with --course: your folder of evaluations, for the report on the group and the words the lists lack")
 	return c
 }
 
@@ -77,7 +79,10 @@ func serveUntilStopped(s streams, o serveOptions) error {
 // serve serves the pages until the context ends, then lets what is under way
 // finish.
 func serve(ctx context.Context, s streams, o serveOptions) error {
-	options, err := served(o.course)
+	if o.group != "" && o.course == "" {
+		return errors.New("--group is for the tutor; name your course with --course as well, such as --course my-course")
+	}
+	options, err := served(o)
 	if err != nil {
 		return err
 	}
@@ -124,15 +129,15 @@ func serve(ctx context.Context, s streams, o serveOptions) error {
 
 // served returns what the pages are made of: the built-in words, or those of a
 // course, read again whenever its files change, with the tutor's pages.
-func served(dir string) (pages.Options, error) {
-	if dir == "" {
+func served(o serveOptions) (pages.Options, error) {
+	if o.course == "" {
 		lex, course, analyzer, err := loadCourseAnalyzer("")
 		if err != nil {
 			return pages.Options{}, err
 		}
 		return pages.Options{Library: pages.Fixed(&pages.Shelf{Lexicon: lex, Course: course, Analyzer: analyzer})}, nil
 	}
-	folder, err := openCourseFolder(dir)
+	folder, err := openCourseFolder(o.course)
 	if err != nil {
 		return pages.Options{}, err
 	}
@@ -144,7 +149,15 @@ func served(dir string) (pages.Options, error) {
 	if err != nil {
 		return pages.Options{}, err
 	}
-	return pages.Options{Library: library, Tutor: &pages.Tutor{Folder: folder, Library: library, Key: rand.Text()}}, nil
+	tutor := &pages.Tutor{Folder: folder, Library: library, Key: rand.Text()}
+	if o.group != "" {
+		if err := isFolder(o.group); err != nil {
+			return pages.Options{}, err
+		}
+		group := &servedGroup{dir: o.group, library: library}
+		tutor.Group, tutor.Texts = group.report, group.texts
+	}
+	return pages.Options{Library: library, Tutor: tutor}, nil
 }
 
 // listenError says why there can be no pages at an address, and what to do.

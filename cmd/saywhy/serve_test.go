@@ -4,11 +4,16 @@ import (
 	"bufio"
 	"context"
 	"io"
+	"io/fs"
 	"net"
 	"net/http"
+	"net/http/cookiejar"
 	"net/url"
+	"os"
+	"path/filepath"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -19,8 +24,21 @@ import (
 // running is "saywhy serve", started.
 type running struct {
 	address string
-	printed *strings.Builder // all that it printed, once it has stopped
+	mu      sync.Mutex
+	printed strings.Builder // what it has printed
 	stop    func() ran
+}
+
+func (r *running) print(line string) {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	r.printed.WriteString(line + "\n")
+}
+
+func (r *running) text() string {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	return r.printed.String()
 }
 
 // serving starts the pages by a command line and waits for their address.
@@ -34,10 +52,10 @@ func serving(tb testing.TB, args ...string) *running {
 		status <- run(args, streams{in: strings.NewReader(""), out: out, err: &errs, until: ctx})
 		out.Close()
 	}()
-	s := &running{printed: &strings.Builder{}}
+	s := &running{}
 	lines := bufio.NewScanner(in)
 	for s.address == "" && lines.Scan() {
-		s.printed.WriteString(lines.Text() + "\n")
+		s.print(lines.Text())
 		if a := strings.TrimSpace(lines.Text()); strings.HasPrefix(a, "http://") {
 			s.address = a
 		}
@@ -49,7 +67,7 @@ func serving(tb testing.TB, args ...string) *running {
 	rest := make(chan struct{})
 	go func() {
 		for lines.Scan() {
-			s.printed.WriteString(lines.Text() + "\n")
+			s.print(lines.Text())
 		}
 		close(rest)
 	}()
@@ -57,7 +75,7 @@ func serving(tb testing.TB, args ...string) *running {
 		cancel()
 		got := ran{status: <-status, err: errs.String()}
 		<-rest
-		got.out = s.printed.String()
+		got.out = s.text()
 		return got
 	}
 	return s
@@ -117,4 +135,55 @@ func TestServeRefusesWhatCannotBe(t *testing.T) {
 	assert.Contains(t, refused(t, "serve", "--addr", "nonsense"), "host and port")
 	assert.Contains(t, refused(t, "serve", "--course", "no-such-folder"), "no folder")
 	assert.Contains(t, refused(t, "serve", "more"), "serve takes no")
+}
+
+// TestServeForATutor: the demo course, with its link, its group and an edit
+// that stands in the file on the disk.
+func TestServeForATutor(t *testing.T) {
+	dir := demoCourse(t)
+	s := serving(t, "serve", "--addr", "127.0.0.1:0", "--course", dir, "--group", dir)
+	defer s.stop()
+	var key string
+	require.Eventually(t, func() bool {
+		_, key, _ = strings.Cut(s.text(), "tutor/open/")
+		return strings.Contains(key, "\n")
+	}, 10*time.Second, 20*time.Millisecond)
+	key, _, _ = strings.Cut(key, "\n")
+	jar, err := cookiejar.New(nil)
+	require.NoError(t, err)
+	client := &http.Client{Jar: jar}
+	fetch := func(res *http.Response, err error) string {
+		require.NoError(t, err)
+		defer res.Body.Close()
+		body, err := io.ReadAll(res.Body)
+		require.NoError(t, err)
+		return string(body)
+	}
+	assert.Contains(t, fetch(client.PostForm(s.address+"tutor/open", url.Values{"key": {key}})), "The tutor’s desk")
+	assert.Contains(t, fetch(client.Get(s.address+"tutor/group")), "Tamsin")
+	assert.Contains(t, fetch(client.Get(s.address+"tutor/missing")), "Words that your learners used")
+	fetch(client.PostForm(s.address+"tutor/dish/soups", url.Values{"act": {"save"}, "sense": {"texture"}, "word": {"zonky"}, "means": {"wobbles and then stops"}}))
+	data, err := os.ReadFile(filepath.Join(dir, "dishes", "soups.yaml"))
+	require.NoError(t, err)
+	assert.Contains(t, string(data), "zonky: {means: \"wobbles and then stops\"}")
+}
+
+// TestTheCourseFolderCannotBeLeft: neither by a name nor by a link that lies
+// in it.
+func TestTheCourseFolderCannotBeLeft(t *testing.T) {
+	outside := file(t, "secret.yaml", "type: soups\n")
+	dir := t.TempDir()
+	require.NoError(t, os.Mkdir(filepath.Join(dir, "dishes"), 0o755))
+	require.NoError(t, os.Symlink(outside, filepath.Join(dir, "dishes", "soups.yaml")))
+	folder, err := openCourseFolder(dir)
+	require.NoError(t, err)
+	for _, name := range []string{"../secret.yaml", "/etc/passwd", "dishes/../../x", "dishes/soups.yaml"} {
+		assert.Error(t, folder.Write(name, []byte("changed")), name)
+		_, err := fs.ReadFile(folder, name)
+		assert.Error(t, err, name)
+	}
+	data, err := os.ReadFile(outside)
+	require.NoError(t, err)
+	assert.Equal(t, "type: soups\n", string(data))
+	require.NoError(t, folder.Write("dishes/breads.yaml", []byte("type: breads\n")))
 }
