@@ -2,7 +2,10 @@ package pages
 
 import (
 	"fmt"
+	"io"
+	"net/http"
 	"os"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -54,6 +57,7 @@ func states() []state {
 		{"words-large", visit("/words?dish=fish&sense=taste&print=large")},
 		{"words-found", func(t *tab) { t.visit("/words"); t.write("#noticed", "bits stick to my teeth"); t.press("button.main") }},
 		{"words-none", func(t *tab) { t.visit("/words"); t.write("#noticed", "xyzzy plugh"); t.press("button.main") }},
+		{"sheet", visit("/sheet")},
 		{"no-page", visit("/nowhere")},
 	}
 }
@@ -73,6 +77,70 @@ func looks() map[string]look {
 // 320 px (1.4.10).
 func TestEveryPageInEveryState(t *testing.T) {
 	checkStates(t, serveTest(t, handler(t)), states())
+}
+
+// TestTheTutorsPagesInEveryState does the same for the tutor's desk.
+func TestTheTutorsPagesInEveryState(t *testing.T) {
+	c := newSchool(t)
+	c.address("http://192.168.1.20:8350/")
+	home := serveTest(t, c.h)
+	in := func(path string, more ...func(*tab)) func(*tab) {
+		return func(on *tab) {
+			on.visit("/tutor/open/" + c.invite())
+			on.press("button.main")
+			on.visit(path)
+			for _, do := range more {
+				do(on)
+			}
+		}
+	}
+	type rows = map[string]string
+	fill := func(boxes rows, button string) func(*tab) {
+		return func(on *tab) {
+			for box, text := range boxes {
+				on.write(box, text)
+			}
+			on.press(button)
+		}
+	}
+	checkStates(t, home, []state{
+		{"tutor-open", func(on *tab) { on.visit("/tutor/open/x") }},
+		{"tutor-refused", func(on *tab) { on.visit("/tutor") }},
+		{"tutor", in("/tutor")},
+		{"tutor-invite", in("/tutor", fill(nil, `form[action="/tutor/invite"] button`))},
+		{"tutor-words", in("/tutor/dish/soups?sense=texture")},
+		{"tutor-row", in("/tutor/dish/soups?sense=texture&word=slurpy")},
+		{"tutor-wrong", in("/tutor/dish/soups?sense=texture", fill(rows{"#new-word": "nice"}, "#add + form button.main"))},
+		{"tutor-saved", in("/tutor/dish/soups?sense=texture", fill(rows{"#new-word": "zonky", "#new-means": "wobbles and then stops"}, "#add + form button.main"))},
+		{"tutor-clash", in("/tutor/dish/soups?sense=texture&word=slurpy", func(*tab) {
+			_ = c.folder.Write("dishes/soups.yaml", []byte(strings.Replace(soups, "sucked up with a noise", "what somebody else wrote", 1)))
+		}, fill(rows{"#old-means": "what I wrote"}, "#row button.main"))},
+		{"tutor-missing", in("/tutor/missing")},
+		{"tutor-mend", in("/tutor", func(on *tab) {
+			_ = c.folder.Write("dishes/soups.yaml", []byte("type: soups\nwords:\n  texture:\n    slurpy: {maens: oops}\n"))
+			require.NoError(on.tb, c.library.Reload())
+			on.visit("/tutor")
+		})},
+	})
+}
+
+// TestTheMeasureFindsWhatFallsShort: a page made badly on purpose.
+func TestTheMeasureFindsWhatFallsShort(t *testing.T) {
+	axe, err := os.ReadFile(node(t, "axe-core/axe.min.js"))
+	require.NoError(t, err)
+	measure, err := os.ReadFile("testdata/measure.js")
+	require.NoError(t, err)
+	home := serveTest(t, http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		_, _ = io.WriteString(w, `<!doctype html><html><body style="font-size:19px"><p style="color:#888">grey</p><p>a</p><p>b</p><p>c</p><p>d</p><p style="font-size:12px">small</p><a href="/">x</a><input><div style="width:2000px">wide</div></body></html>`)
+	}))
+	on := open(t, chromium(t), home, phone())
+	on.visit("/")
+	on.do(string(axe))
+	assert.NotEmpty(t, get1[[]string](on, axeRun))
+	wrong := strings.Join(get1[[]string](on, string(measure)), "\n")
+	for _, want := range []string{"contrast 3.5", "letters of 12px", "to press", "the page is 20", "sticks out"} {
+		assert.Contains(t, wrong, want)
+	}
 }
 
 func checkStates(t *testing.T, home string, list []state) {

@@ -69,6 +69,27 @@ type school struct {
 	folder *memory
 	h      http.Handler
 	cookie *http.Cookie
+
+	library *CourseLibrary
+	options Options
+}
+
+// invite returns a key for one more browser.
+func (c *school) invite() string {
+	if c.cookie == nil {
+		c.enter()
+	}
+	_, body := c.ask(post("/tutor/invite", nil))
+	return regexp.MustCompile(`tutor/open/(\w+)`).FindStringSubmatch(body)[1]
+}
+
+// address makes the pages as they are when others on the network reach them.
+func (c *school) address(at string) {
+	c.tb.Helper()
+	c.options.Tutor.Address = at
+	var err error
+	c.h, err = New(c.options)
+	require.NoError(c.tb, err)
 }
 
 const soups = "# My own words.\ntype: soups\nwords:\n  texture:\n    slurpy: {means: \"sucked up with a noise\"} # as my gran says\n"
@@ -93,7 +114,9 @@ func newSchool(tb testing.TB) *school {
 		_, err := io.WriteString(w, "<!doctype html><html><head><style>p{margin:0}</style></head><body><p>The group</p></body></html>")
 		return err
 	}
-	c.h, err = New(Options{Library: library, Local: true, Tutor: &Tutor{Folder: c.folder, Library: library, Key: "ONCE", Texts: texts, Group: group}})
+	c.library = library
+	c.options = Options{Library: library, Local: true, Tutor: &Tutor{Folder: c.folder, Library: library, Key: "ONCE", Texts: texts, Group: group}}
+	c.h, err = New(c.options)
 	require.NoError(tb, err)
 	return c
 }
