@@ -187,7 +187,7 @@ func harmless(tb testing.TB, name, body string) {
 	tag := regexp.MustCompile(`<(/?[a-zA-Z!][^\s>]*)((?:[^>"']|"[^"]*"|'[^']*')*)>`)
 	attribute := regexp.MustCompile(`([^\s="]+)(?:="([^"]*)")?`)
 	tags := strings.Fields("!doctype html head meta title link script body a header p span nav ul li main h1 h2 h3 form input select label option optgroup textarea button details summary footer section div dl dt dd ol table tbody tr th td svg symbol rect use b g style i br figure figcaption thead sup small strong em article aside hr")
-	attributes := strings.Fields("lang charset name content rel href type src defer class id tabindex aria-label aria-current aria-labelledby aria-describedby aria-hidden aria-live role method action value maxlength autocomplete rows spellcheck autocapitalize formaction formenctype accept data-role focusable viewbox width height x y rx fill target for label selected html open scope inputmode colspan /")
+	attributes := strings.Fields("lang charset name content rel href type src defer class id tabindex aria-label aria-current aria-labelledby aria-describedby aria-hidden aria-live role method action value maxlength autocomplete rows spellcheck autocapitalize formaction formenctype accept data-role focusable viewbox width height x y rx fill target for label selected html open scope inputmode colspan shape-rendering fill aria-roledescription /")
 	for _, m := range tag.FindAllStringSubmatch(body, -1) {
 		at := strings.ToLower(strings.TrimPrefix(strings.TrimSuffix(m[1], "/"), "/"))
 		assert.True(tb, slices.Contains(tags, at) || m[0] == "<style>" || m[0] == "</style>", "%s: a foreign tag in %.200s", name, m[0])
