@@ -64,6 +64,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			add(i-1, likenessEnd(tokens, i+2), sense)
 		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || t.in("flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
 			d.tastedOf(tokens, i, add)
+			d.tastedThe(tokens, i, add)
 		case t.in("colour", "color") && i > 0 && !taken[i-1] && (tokens[i-1].isNoun() || tokens[i-1].isAdj()) && !tokens[i-1].in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only"):
 			add(i-1, i, lexicon.Sight)
 		case i > 0 && d.colourOf(tokens, i):
@@ -205,9 +206,9 @@ func (d sensing) likenessSense(tokens []token, found []candidate, i int) lexicon
 	}
 	for j := i + 1; j < len(tokens) && j <= i+2; j++ {
 		switch tokens[j].stem {
-		case "lick", "drink", "eat", "suck", "swallow":
+		case "lick", "drink", "suck", "swallow":
 			return lexicon.Tongue
-		case "bite", "chew":
+		case "bite", "chew", "eat":
 			return lexicon.Touch
 		}
 	}
@@ -237,7 +238,10 @@ func (d sensing) tastedOf(tokens []token, i int, add func(int, int, lexicon.Sens
 		}
 	}
 	j := i + 1
-	for j < len(tokens) && j <= i+4 && (tokens[j].isAdv() || tokens[j].in("mostly", "mainly", "strongly", "a", "bit", "really", "lot", "only", "just", "faintly")) {
+	if j < len(tokens) && plainBe(tokens[j].norm) {
+		j++ // "the smell was mainly of orange"
+	}
+	for j < len(tokens) && j <= i+5 && (tokens[j].isAdv() || tokens[j].in("mostly", "mainly", "strongly", "a", "bit", "really", "lot", "only", "just", "faintly")) {
 		j++
 	}
 	if j >= len(tokens) {
@@ -252,8 +256,8 @@ func (d sensing) tastedOf(tokens []token, i int, add func(int, int, lexicon.Sens
 	for k := j + 1; k < len(tokens) && k <= j+12; k++ {
 		n := &tokens[k]
 		switch {
-		case n.isNoun():
-			if k+1 < len(tokens) && tokens[k+1].isNoun() {
+		case n.isNoun() || n.kind.Food():
+			if k+1 < len(tokens) && (tokens[k+1].isNoun() || tokens[k+1].kind.Food() && !tokens[k+1].isVerb()) {
 				continue
 			}
 			for start < k && (tokens[start].tag == "DT" || tokens[start].tag == "PRP$" || tokens[start].in("some", "more")) {
@@ -268,7 +272,47 @@ func (d sensing) tastedOf(tokens []token, i int, add func(int, int, lexicon.Sens
 				return
 			}
 			start = k + 1
-		case n.isAdj() || n.tag == "DT" || n.tag == "VBN" || n.tag == "PRP$" || n.isAdv():
+		case n.norm == "with" && k+1 < len(tokens) && (tokens[k+1].isNoun() || tokens[k+1].tag == "DT" || tokens[k+1].in("some", "a", "loads", "lots")) && tokens[k-1].norm == ",":
+			start = k + 1 // "of orange, with aniseed behind it"
+		case n.isAdj() || n.tag == "DT" || n.tag == "VBN" || n.tag == "VBG" || n.tag == "PRP$" || n.isAdv():
+		default:
+			return
+		}
+	}
+}
+
+// tastedThe adds what could or could not be tasted or smelt: "you could taste
+// the vinegar", "couldn't smell the basil". What somebody tasted to try it is no
+// description ("I tasted the sauce"): that needs a verb of being able, and an
+// ingredient.
+func (d sensing) tastedThe(tokens []token, i int, add func(int, int, lexicon.Sense)) {
+	t := &tokens[i]
+	sense, ok := senseOfVerb(t.norm)
+	if !ok || !t.in("taste", "smell") {
+		return
+	}
+	able := false
+	for j := i - 1; j >= 0 && j >= i-4 && !able; j-- {
+		able = tokens[j].in("could", "can", "couldn't", "cant", "couldnt", "couldn", "can't", "only", "just", "still", "really", "barely", "hardly", "cannot")
+		if !able && !tokens[j].isAdv() && tokens[j].tag != "PRP" {
+			break
+		}
+	}
+	if !able {
+		return
+	}
+	start := i + 1
+	for k := i + 1; k < len(tokens) && k <= i+9; k++ {
+		n := &tokens[k]
+		switch {
+		case n.kind == lexicon.Ingredient:
+			if k+1 < len(tokens) && tokens[k+1].kind == lexicon.Ingredient {
+				continue
+			}
+			add(start, k+1, sense)
+			start = k + 1
+		case n.tag == "DT" || n.tag == "PRP$" || n.in("and", ",", "or", "all", "much", "of", "any") || n.isAdj() && !d.words.describes(n.norm):
+			start = k + 1
 		default:
 			return
 		}

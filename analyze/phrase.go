@@ -122,6 +122,8 @@ func phraseHead(tokens []token, i int) int {
 	for j := i + 1; j < len(tokens) && j <= i+6; j++ {
 		t := &tokens[j]
 		switch {
+		case t.kind == lexicon.Time || t.in("next", "last") && j+1 < len(tokens) && tokens[j+1].kind == lexicon.Time:
+			return head // "tasted sour next time": no quality is said of a time
 		case t.isNoun() || t.kind != lexicon.NoKind && !t.isVerb() && !t.isAdv() && t.tag != "IN" && !t.isAdj():
 			head = j
 		case head >= 0:
@@ -281,6 +283,12 @@ func generally(tokens []token, start, i int) bool {
 	return false
 }
 
+// perceived reports whether token i is a verb of perceiving: what one could
+// see, taste or feel was there.
+func perceived(tokens []token, i int) bool {
+	return i < len(tokens) && tokens[i].in("see", "taste", "feel", "smell", "hear", "tell")
+}
+
 // supposed reports whether what token i says is only imagined, wished or
 // meant: "would have been heavy", "should be crisp", "to make it crunchy",
 // "so it stays soft", "if it is dry".
@@ -290,7 +298,7 @@ func supposed(tokens []token, i int) bool {
 		t := &tokens[j]
 		switch {
 		case t.in("would", "'d", "could", "might", "should", "may", "must", "wouldn't", "'ll", "will", "can", "supposed", "meant", "hoping", "hoped", "wanted", "want", "wo", "expected", "wished", "wish"):
-			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "taste", "feel", "smell", "hear", "tell") {
+			if t.in("could", "can") && (perceived(tokens, j+1) || j+1 < len(tokens) && tokens[j+1].in("n't", "not", "just", "still", "really", "only") && perceived(tokens, j+2)) {
 				return false
 			}
 			return true

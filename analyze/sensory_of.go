@@ -27,6 +27,12 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) && !d.amongColours(tokens, c.from) {
 			return false // cream, caramel, tart: the food itself
 		}
+		if t.kind == lexicon.Ingredient && c.from > 0 && tokens[c.from-1].norm == "of" && !d.adjectival(t.norm) {
+			return false // "the smell was of orange"
+		}
+		if sizeWord(t) && !sized(tokens, c) {
+			return false
+		}
 		if t.in("hot", "hotter", "hottest", "warm", "warmer", "cold", "colder", "cool", "cooler", "lukewarm", "tepid") && !d.temperature(tokens, c.from) {
 			return false
 		}

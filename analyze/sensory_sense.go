@@ -102,7 +102,15 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 			score += 8
 		}
 		if s, ok := d.named(tokens, c.from); ok && s == r.sense {
-			score += 7
+			switch {
+			case verb >= 0 && plainBe(tokens[verb].norm) && subj >= 0 && subj < verb && !linkedTo(tokens, subj):
+				// "it smelt of bay … it was a bit heavy": another clause, which
+				// names no sense of its own.
+			case verb < 0:
+				score += 11
+			default:
+				score += 7
+			}
 		}
 		for m := max(0, n-4); m < len(all) && m <= n+4; m++ {
 			o := all[m]
@@ -116,6 +124,22 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 		}
 	}
 	return best
+}
+
+// plainBe reports whether the verb ties a quality to its subject without saying
+// by which sense.
+func plainBe(w string) bool {
+	switch w {
+	case "is", "was", "are", "were", "'s", "be", "been":
+		return true
+	}
+	return false
+}
+
+// linkedTo reports whether the subject at token s names a sense itself.
+func linkedTo(tokens []token, s int) bool {
+	_, ok := senseOfNoun(tokens[s].norm)
+	return ok
 }
 
 // named returns the sense that a noun or verb of perception names earlier in
@@ -158,8 +182,13 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
 		return u, true
 	}
-	if seenThickness(tokens, c) {
+	if seenThickness(tokens, c) || c.to-c.from > 1 && strings.HasPrefix(tokens[c.from].norm, "look") {
 		return lexicon.Sight, true
+	}
+	for j := c.from; j < c.to; j++ {
+		if s, ok := senseOfNoun(tokens[j].norm); ok && c.to-c.from > 1 && offers(s) {
+			return "", false // "lemon flavour" names its sense itself
+		}
 	}
 	s, ok := lexicon.Sense(""), false
 	if h := phraseHead(tokens, c.to-1); h >= 0 {
@@ -175,8 +204,10 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	switch {
 	case ok && tokens[c.from].norm == "like" && !offers(s):
 		return s, true // "looked like baby food"
-	case ok && s == lexicon.Smell && !offers(s) && offers(lexicon.Tongue):
+	case ok && s == lexicon.Smell && !offers(s) && (offers(lexicon.Tongue) || offers(lexicon.Sight)):
 		return s, true
+	case ok && s == lexicon.Sight && !offers(s) && offers(lexicon.Tongue) && !offers(lexicon.Touch):
+		return s, true // "it looked fresh"
 	case ok && s == lexicon.Tongue && !offers(s) && offers(lexicon.Smell):
 		return s, true
 	}
@@ -269,7 +300,7 @@ func seenThickness(tokens []token, c candidate) bool {
 			return true
 		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom":
 			return thin && !feltTogether(tokens, c)
-		case "they", "them", "some", "one":
+		case "they", "them", "some", "one", "rest", "other":
 			return thin
 		}
 		if tokens[at].isNoun() {

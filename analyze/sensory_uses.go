@@ -50,6 +50,31 @@ func picksOut(tokens []token, c candidate) bool {
 		tokens[c.to].in("end", "ends", "part", "parts", "bit", "bits", "one", "ones")
 }
 
+func sizeWord(t *token) bool {
+	return t.in("big", "bigger", "biggest", "large", "larger", "small", "smaller", "smallest", "tiny", "huge", "massive", "giant", "enormous", "little", "titchy")
+}
+
+// sized reports whether a word of size tells how the finished food looked: said
+// of it ("they were huge"), or before another quality ("big uneven holes").
+// Before a bare noun it counts out pieces ("big chunks", "a small crack"), and
+// behind make or cut it tells the work.
+func sized(tokens []token, c candidate) bool {
+	if phraseHead(tokens, c.from) >= 0 {
+		return c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].norm == ",")
+	}
+	v := predicateOf(tokens, c.from)
+	if v < 0 {
+		// "Huge, golden and hollow."
+		return c.from == 0 && c.to+1 < len(tokens) && tokens[c.to].in(",", "and") && tokens[c.to+1].isAdj()
+	}
+	for j := v + 1; j < c.from; j++ {
+		if tokens[j].isVerb() {
+			return false // "they were cut too large"
+		}
+	}
+	return !supposed(tokens, c.from)
+}
+
 // evenAll reports whether "even" means the same all over ("came out even", "an
 // even brown") and not that something is surprising ("even thicker", "he even
 // dried up").
@@ -78,6 +103,9 @@ func (d sensing) rawFood(tokens []token, i int) bool {
 // amongColours reports whether a noun that is also a colour stands in a list
 // with one: "bright, orange and purple".
 func (d sensing) amongColours(tokens []token, i int) bool {
+	if i > 0 && tokens[i-1].norm == "of" {
+		return false // "the smell was of orange": the fruit
+	}
 	for _, j := range []int{i - 2, i + 2} {
 		if j < 0 || j >= len(tokens) || !tokens[(i+j)/2].in("and", ",", "&") {
 			continue

@@ -120,6 +120,8 @@ func repair(tokens []token, words *vocabulary) {
 			t.stem = "too"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
+		case t.norm == "smelt" || t.norm == "tasted":
+			t.tag = "VBD" // no fish and no metal
 		case t.norm == "its" && startsPredicate(tokens, i+1):
 			// "its really soft": it is, the apostrophe left out.
 			t.tag = "PRP"
@@ -204,8 +206,8 @@ func afterLinkingVerb(tokens []token, i int) bool {
 func linkingVerb(w string) bool {
 	switch w {
 	case "is", "was", "are", "were", "be", "been", "being", "'s", "'re", "am", "'m",
-		"look", "looks", "looked", "looking", "smell", "smells", "smelt", "smelled",
-		"taste", "tastes", "tasted", "feel", "feels", "felt", "seem", "seems", "seemed",
+		"look", "looks", "looked", "looking", "smell", "smells", "smelt", "smelled", "smelling",
+		"taste", "tastes", "tasted", "tasting", "feel", "feels", "felt", "seem", "seems", "seemed",
 		"go", "goes", "went", "gone", "going", "get", "gets", "got", "getting",
 		"turn", "turns", "turned", "become", "becomes", "became",
 		"stay", "stays", "stayed", "remain", "remained", "keep", "kept", "sound", "sounds", "sounded",
