@@ -82,6 +82,11 @@ func reader(name string) (readFile, string) {
 		return (*folderReader).readCSV, ""
 	case ".xlsx":
 		return (*folderReader).readXLSX, ""
+	case ".pdf":
+		// A PDF keeps letters and their places on the page, not paragraphs,
+		// columns or what was struck out. Both readers that were tried gave
+		// sentences a person does not see (DEVELOPERS.md).
+		return nil, "is a PDF, which does not keep sentences in their order; save it as .docx, .odt or .txt in the program it was written with"
 	case ".doc", ".rtf", ".pages", ".wps":
 		return nil, "is in a format that is not read; open it and save it as .docx or .odt"
 	case ".xls", ".ods", ".numbers":
