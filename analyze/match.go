@@ -66,6 +66,9 @@ func (p *patterns) find(tokens []token) []hit {
 	for i := range tokens {
 		t := &tokens[i]
 		begins := &t.card.begins[p.set]
+		if begins.word == nil && begins.stem == nil && t.kind == lexicon.NoKind && p.any == nil {
+			continue // so do most
+		}
 		lists := [...][]int{begins.word, begins.stem, nil, p.any}
 		if t.stem == "" {
 			lists[1] = nil // a mark

@@ -155,7 +155,14 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 	if known == nil {
 		known = d.words.card(t.norm)
 	}
+	next := "" // the word behind, where no hyphen hides another
+	if i+1 < len(tokens) && strings.IndexByte(t.norm, '-') < 0 {
+		next = tokens[i+1].norm
+	}
 	for _, p := range known.phrases {
+		if next != "" && !strings.HasPrefix(next, p.words[1]) {
+			continue
+		}
 		if to, ok := phraseAt(tokens, i, p.words); ok {
 			c := candidate{from: i, to: to}
 			for _, q := range known.phrases {
@@ -181,9 +188,6 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 // phraseAt reports whether the words stand at token i and where they end. A
 // hyphen in the text is as good as a space.
 func phraseAt(tokens []token, i int, words []string) (int, bool) {
-	if len(words) > 1 && words[1] != "" && strings.IndexByte(tokens[i].norm, '-') < 0 && (i+1 == len(tokens) || tokens[i+1].norm == "" || tokens[i+1].norm[0] != words[1][0]) {
-		return 0, false // most end here
-	}
 	n := 0
 	for j := i; j < len(tokens); j++ {
 		for rest, more := tokens[j].norm, true; more; n++ {

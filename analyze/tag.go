@@ -29,7 +29,9 @@ func (t tagging) read(r *reading) {
 func (t tagging) tag(s *sentence) {
 	shouting := mostlyCapitals(s.tokens)
 	words := make([]string, len(s.tokens))
-	for i, tok := range s.tokens {
+	for i := range s.tokens {
+		tok := &s.tokens[i]
+		tok.card = t.words.card(tok.norm)
 		w := tok.norm
 		switch {
 		case w == "i":
@@ -37,7 +39,7 @@ func (t tagging) tag(s *sentence) {
 		case tok.word && !shouting && isCapital(tok.text) && i > 0:
 			w = strings.ToUpper(w[:1]) + w[1:]
 		case tok.word && w == tok.norm:
-			w = t.words.card(w).mended
+			w = tok.card.mended
 		}
 		words[i] = w
 	}
@@ -49,21 +51,26 @@ func (t tagging) tag(s *sentence) {
 			continue
 		}
 		if !(len(tok.text) <= 3 && isCapital(tok.text) && !shouting) {
-			tok.norm = t.words.card(tok.norm).mended
+			tok.norm = tok.card.mended
 		}
-		c := t.words.card(tok.norm)
-		tok.card, tok.stem, tok.kind = c, c.stem, c.kind
+		tok.look(t.words)
+		tok.stem, tok.kind = tok.card.stem, tok.card.kind
 	}
 	t.compounds(s.tokens)
 	repair(s.tokens, t.words)
 	for i := range s.tokens {
 		tok := &s.tokens[i]
-		if tok.card == nil || tok.card.word != tok.norm {
-			tok.card = t.words.card(tok.norm) // a mark, or a word that was mended
-		}
+		tok.look(t.words)
 		tok.turns, tok.closes = turns(s.tokens, i), closesClause(tok.norm)
 	}
 	s.dangers = t.words.dangers.find(s.tokens)
+}
+
+// look looks the token up again if it was mended since.
+func (t *token) look(words *vocabulary) {
+	if t.card.word != t.norm {
+		t.card = words.card(t.norm)
+	}
 }
 
 // compounds gives the last word of a noun of two words the kind of the whole:

@@ -17,7 +17,8 @@ type vocabulary struct {
 	phrases  map[string][]sensedAs // forms of several words, by their first
 	known    map[string]bool       // every single word the rules look for
 	initial  [256][]string         // the known words by their first letter
-	cards    cards                 // of words met lately
+	cards    *memo[card]           // of words met lately
+	telling  *memo[[]string]       // of questions asked lately; see tellingWords
 	judging  map[string]bool       // every form that a one-word vague pattern takes
 	works    map[string]bool       // stems of verbs of working with food
 	met      knower
@@ -42,7 +43,7 @@ type sensedAs struct {
 }
 
 // describes reports whether the word is on the sensory list.
-func (v *vocabulary) describes(w string) bool { return len(v.card(w).sensed) > 0 }
+func (v *vocabulary) describes(w string) bool { return len(v.singles[w]) > 0 }
 
 // adverb reports whether a listed word in -ly is an adverb made from a listed
 // quality (faintly, evenly, patchily) and no adjective that happens to end so
@@ -78,6 +79,7 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		lex: lex, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
 		singles: map[string][]sensed{}, phrases: map[string][]sensedAs{},
 		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
+		cards: newMemo[card](1 << 13), telling: newMemo[[]string](1 << 10),
 	}
 	for _, w := range lex.Words() {
 		s := sensed{head: w.Word, sense: w.Sense, of: w.Of}

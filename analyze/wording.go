@@ -217,21 +217,31 @@ func withoutQuote(text string) string {
 // leaks reports whether the words hold a sensory word or a judging one that
 // the text lacks: then they would write for the writer.
 func (w *wording) leaks(form string) bool {
-	tokens := tokenizer{}.tokens(form, span{0, len(form)})
-	d := sensing{words: w.words}
-	for i := range tokens {
-		if c, ok := d.at(tokens, i); ok {
-			for _, t := range tokens[c.from:c.to] {
-				if !w.own[t.norm] {
-					return true
-				}
-			}
-		}
-		if !w.own[tokens[i].norm] && w.words.card(tokens[i].norm).judges {
+	for _, word := range *w.words.telling.get(form, w.words.tellingWords) {
+		if !w.own[word] {
 			return true
 		}
 	}
 	return false
+}
+
+// tellingWords returns the words of a text that are sensory or judge, in lower
+// case.
+func (v *vocabulary) tellingWords(text string) []string {
+	var out []string
+	tokens := tokenizer{}.tokens(text, span{0, len(text)})
+	d := sensing{words: v}
+	for i := range tokens {
+		if c, ok := d.at(tokens, i); ok {
+			for _, t := range tokens[c.from:c.to] {
+				out = append(out, t.norm)
+			}
+		}
+		if v.card(tokens[i].norm).judges {
+			out = append(out, tokens[i].norm)
+		}
+	}
+	return out
 }
 
 // hash returns a number that the text and a key decide, by FNV-1a.

@@ -66,6 +66,7 @@ type word struct {
 	fixed                                tag
 	here, before, before2, after, after2 row
 	tagged, tagEnd                       int32 // those rows in Tagger.tagged
+	ends                                 ends
 }
 
 type taggedRow struct {
@@ -90,6 +91,7 @@ func (t *Tagger) Knows(word string) bool {
 type seen struct {
 	word int32
 	ends ends
+	end  row // of the word as it is written
 }
 
 // Tag returns one tag for each word of a sentence, from left to right. Words
@@ -103,9 +105,11 @@ func (t *Tagger) Tag(words []string) []string {
 	for _, w := range words {
 		n := normalize(w)
 		context = append(context, t.look(n))
-		as := context[len(context)-1].word
+		now := &context[len(context)-1]
+		as := now.word
 		if n != w {
 			as = t.words[w]
+			now.end = t.ends[endOf(w)].here
 		}
 		certain = append(certain, t.certain(w, as))
 	}
@@ -126,7 +130,13 @@ func (t *Tagger) Tag(words []string) []string {
 }
 
 func (t *Tagger) look(w string) seen {
-	return seen{t.words[w], t.ends[endOf(w)]}
+	i, ok := t.words[w]
+	ends := &t.known[i].ends
+	if !ok {
+		unknown := t.ends[endOf(w)]
+		ends = &unknown
+	}
+	return seen{i, *ends, ends.here}
 }
 
 // certain returns the tag of a word that needs no context, or open.
@@ -151,7 +161,7 @@ func (t *Tagger) score(context *[5]seen, w string, prev, prev2 tag) scores {
 	var s scores
 	here := &t.known[context[2].word]
 	t.add(&s, t.bias)
-	t.add(&s, t.ends[endOf(w)].here)
+	t.add(&s, context[2].end)
 	t.add(&s, t.firsts[w[0]])
 	t.add(&s, t.before[prev])
 	t.add(&s, t.before2[prev2])

@@ -67,8 +67,9 @@ func parse(data string) (*Tagger, error) {
 	t.known = make([]word, 1, n+1)
 	t.known[0].fixed = open
 	for range n {
-		t.words[in.string()] = int32(len(t.known))
-		w := word{fixed: tag(in.number(tags+1)) - 1} // no fixed tag: open
+		name := in.string()
+		t.words[name] = int32(len(t.known))
+		w := word{fixed: tag(in.number(tags+1)) - 1, ends: t.ends[endOf(name)]} // no fixed tag: open
 		w.here, w.before, w.before2, w.after, w.after2 = t.row(&in), t.row(&in), t.row(&in), t.row(&in), t.row(&in)
 		w.tagged = int32(len(t.tagged))
 		for range in.length() {
