@@ -136,7 +136,7 @@ func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 		if h.Label != kind || h.Step != "sign" {
 			continue
 		}
-		if !imagined(s.tokens, h.from) && !averted(s.tokens, hits, h) && !before(s.tokens, h.from) {
+		if !imagined(s.tokens, h.from) && !averted(s.tokens, hits, h) && !before(s.tokens, h.from) && !caughtInTime(s.tokens, h) {
 			return true
 		}
 	}
@@ -178,6 +178,70 @@ func undone(tokens []token, i int) bool {
 	return false
 }
 
+// caughtInTime reports whether a danger was noticed before it did harm: it
+// only nearly came about ("I nearly used the chicken knife"), or the same
+// sentence goes on to what somebody did about it at once ("the cloth was near
+// the flame so I moved it"). What harmed somebody, or went on for hours, is not
+// undone by what was done about it afterwards.
+func caughtInTime(tokens []token, h hit) bool {
+	switch h.Label {
+	case "injury", "undercooked", "unwell":
+		return false
+	case "cross-contact", "raw-tasting", "allergen":
+		for j := h.from - 1; j >= 0 && j >= h.from-4; j-- {
+			if tokens[j].in("nearly", "almost") {
+				return true
+			}
+			if tokens[j].pause() {
+				break
+			}
+		}
+	}
+	for j := h.to - 1; j < len(tokens) && j <= h.to+10; j++ {
+		if tokens[j].in("hours", "since", "bedtime", "overnight", "night", "morning", "realised", "later") {
+			return false
+		}
+		if !tokens[j].in("so", "but", "then", "and") || j < h.from {
+			continue
+		}
+		for k := j + 1; k < len(tokens) && k <= j+5; k++ {
+			if mends(h.Label, tokens, k) {
+				return true
+			}
+			if tokens[k].pause() {
+				break
+			}
+		}
+	}
+	return false
+}
+
+// mends reports whether the verb at token k puts a danger of the kind right.
+func mends(kind string, tokens []token, k int) bool {
+	t := &tokens[k]
+	near := func(words ...string) bool {
+		for j := k + 1; j < len(tokens) && j <= k+4; j++ {
+			if tokens[j].in(words...) {
+				return true
+			}
+		}
+		return false
+	}
+	switch kind {
+	case "equipment":
+		return t.in("moved", "tightened", "unplugged", "dried", "untangled", "lifted") || t.in("turned", "switched") && near("off", "down", "round", "it") || t.norm == "took" && near("out", "away", "it") || t.norm == "put" && near("away", "lid")
+	case "storage":
+		return t.in("threw", "binned", "chucked", "bought", "swapped") || t.in("opened", "got") && near("new", "fresh", "another")
+	case "raw-tasting":
+		return t.norm == "said" && near("no") || t.in("stopped", "refused") || t.norm == "n't" && k > 1 && tokens[k-1].norm == "did" && tokens[k-2].human()
+	case "allergen":
+		return t.in("did", "made", "cooked", "used", "chose", "bought", "swapped") && near("his", "hers", "theirs", "him", "her", "them", "without", "another", "own", "separate", "different", "flax", "oat", "soya") || t.norm == "left" && near("out")
+	case "cross-contact":
+		return t.in("stopped", "shouted", "remembered", "realised", "noticed", "swapped", "changed") && near("time", "before", "it", "me", "them", "and")
+	}
+	return false
+}
+
 // before reports whether what stands at token i happened another time: "last
 // time I cut my finger".
 func before(tokens []token, i int) bool {
@@ -201,7 +265,7 @@ func imagined(tokens []token, i int) bool {
 		if t.norm == "or" && j == start-1 {
 			return true // "soak them or they catch fire"
 		}
-		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked") || t.in("about", "going", "wanted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
+		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked", "scared", "afraid") || t.in("about", "going", "wanted", "asked", "begged", "trying") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
 			if t.in("could", "can", "ca") && j+2 < len(tokens) && tokens[j+1].norm == "n't" && tokens[j+2].in("stop", "help", "resist", "find") {
 				continue // "I couldn't stop eating it"
 			}
