@@ -96,7 +96,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		for next(n).isAdv() || next(n).in("the", "it", "them") && n < 3 {
 			n++
 		}
-		if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !befalls(next(n)) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
+		if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !befalls(next(n), next(n+1)) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
 			return clauseEnd(tokens, i+n), true
 		}
 		if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].norm == "machine") && next(1).norm != "any" && (d.cooking(tokens, i) || tokens[h].norm == "machine") {
@@ -273,8 +273,12 @@ func predicateless(tokens []token, i int) bool {
 // befalls reports whether a verb in -ing is something that happens to the food
 // or to the writer, so that "without" it tells how a thing turned out, not how
 // it was done.
-func befalls(t *token) bool {
-	return t.in("cracking", "breaking", "splitting", "burning", "sticking", "falling", "tasting", "looking", "feeling", "regretting", "being", "becoming", "getting", "going", "curdling", "sinking", "tearing", "collapsing", "losing")
+func befalls(t, after *token) bool {
+	if t.in("cracking", "breaking", "splitting", "burning", "tearing", "losing") {
+		// "without breaking it" is a manner of doing, "without breaking" is not.
+		return !(after.in("it", "them", "any", "all") || after.tagIn("DT", "PRP$"))
+	}
+	return t.in("sticking", "falling", "tasting", "looking", "feeling", "regretting", "being", "becoming", "getting", "going", "curdling", "sinking", "collapsing")
 }
 
 // implement reports whether a noun names something one works with.
