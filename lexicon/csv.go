@@ -23,7 +23,7 @@ const byteOrderMark = "\ufeff"
 
 // WriteSheet writes words as CSV (RFC 4180) that opens in any spreadsheet:
 // UTF-8 with a byte order mark, lists with "; " between their entries, and no
-// cell that a spreadsheet would take for a formula.
+// cell that a spreadsheet would take for a formula, a date or the like.
 func (l *Lexicon) WriteSheet(out io.Writer, words []Word) error {
 	var b bytes.Buffer
 	b.WriteString(byteOrderMark)
@@ -56,10 +56,11 @@ func writeRow(b *bytes.Buffer, cells []string) {
 // formula, with their full-width forms (OWASP, CSV injection).
 const formulaStarts = "=+-@\t\r\n＝＋－＠"
 
-// neutral puts an apostrophe before a cell that looks like a formula, and
-// before one that looks like a cell so treated, so that restored can tell.
+// neutral puts an apostrophe before a cell that a spreadsheet would take for
+// something else than text, and before one that looks like a cell so treated, so
+// that restored can tell.
 func neutral(cell string) string {
-	if looksLikeFormula(cell) {
+	if looksLikeMore(cell) {
 		return "'" + cell
 	}
 	return cell
@@ -68,15 +69,28 @@ func neutral(cell string) string {
 // restored undoes neutral. A spreadsheet may have taken the apostrophe for its
 // own mark and dropped it; then there is nothing to undo.
 func restored(cell string) string {
-	if strings.HasPrefix(cell, "'") && looksLikeFormula(cell[1:]) {
+	if strings.HasPrefix(cell, "'") && looksLikeMore(cell[1:]) {
 		return cell[1:]
 	}
 	return cell
 }
 
-func looksLikeFormula(cell string) bool {
-	first, _ := utf8.DecodeRuneInString(strings.TrimLeft(cell, "'"))
-	return first != utf8.RuneError && strings.ContainsRune(formulaStarts, first)
+// looksLikeMore reports whether a spreadsheet would take a cell for a formula,
+// for a date or another number than a whole one ("1/2", "007"), or for true or
+// false.
+func looksLikeMore(cell string) bool {
+	cell = strings.TrimLeft(cell, "'")
+	first, _ := utf8.DecodeRuneInString(cell)
+	switch {
+	case first == utf8.RuneError:
+		return false
+	case strings.ContainsRune(formulaStarts, first), strings.EqualFold(cell, "true"), strings.EqualFold(cell, "false"):
+		return true
+	case first < '0' || first > '9':
+		return false
+	}
+	n, err := strconv.Atoi(cell)
+	return err != nil || strconv.Itoa(n) != cell
 }
 
 func listCell(list []string) string {
