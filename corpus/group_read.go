@@ -32,6 +32,7 @@ type noted struct {
 // a remark. Read fails only when ctx ends.
 func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation, error]) (*GroupReport, error) {
 	g := NewGroup(r.Lexicon)
+	shared := NewSharedFinder(TaskWording(r.Lexicon))
 	done := 0
 	items := func(yield func(noted) bool) {
 		for e, err := range evaluations {
@@ -54,6 +55,7 @@ func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation,
 			g.Remark(n.Source, n.unknown.Error()+"; it was read as any dish is")
 		}
 		g.Add(n.Evaluation, n.dish, n.notes)
+		shared.Add(n.Evaluation)
 		done++
 		if r.Progress != nil {
 			r.Progress(done)
@@ -64,6 +66,7 @@ func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation,
 		return nil, err
 	}
 	report := g.Report()
+	report.Shared = sharedWording(shared.Find())
 	report.Title = r.Course.Title
 	return report, nil
 }
@@ -81,6 +84,19 @@ func (r GroupReader) note(dishes *Dishes, n noted) noted {
 		analyze.Input{Text: n.Text, Title: title, Role: n.Role},
 		analyze.Brief{Dish: dish, Silent: true}, // the report asks nobody anything
 	)
-	n.Text = ""
 	return n
 }
+
+// sharedWording is what texts share, as the report holds it.
+func sharedWording(found []Shared) []SharedWording {
+	out := []SharedWording{}
+	for _, s := range found {
+		out = append(out, SharedWording{
+			A: placeOf(s.First.Evaluation), TextA: s.First.Text(),
+			B: placeOf(s.Second.Evaluation), TextB: s.Second.Text(), Words: s.Words,
+		})
+	}
+	return out
+}
+
+func placeOf(e Evaluation) Place { return Place{e.Learner, e.Session, e.Dish, e.Role, e.Source} }

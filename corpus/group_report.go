@@ -16,9 +16,9 @@ type GroupReport struct {
 	Disagreements []Disagreement  `json:"disagreements"` // by name and session
 	Plans         []KeptPlan      `json:"plans"`         // by name and session
 	Words         GroupWords      `json:"words"`         // of the learners
-	Shared        []SharedWording `json:"shared"`
-	Unplaced      []SourceNote    `json:"unplaced"` // could not be read or placed
-	Remarks       []SourceNote    `json:"remarks"`  // were read all the same
+	Shared        []SharedWording `json:"shared"`        // the longest first
+	Unplaced      []SourceNote    `json:"unplaced"`      // could not be read or placed
+	Remarks       []SourceNote    `json:"remarks"`       // were read all the same
 }
 
 // SourceNote says something of a file, or of a place in it.
@@ -180,4 +180,5 @@ type SharedWording struct {
 	B     Place  `json:"b"`
 	TextA string `json:"text_a"`
 	TextB string `json:"text_b"`
+	Words int    `json:"words"` // of the first passage
 }

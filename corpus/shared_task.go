@@ -4,6 +4,7 @@ import (
 	"maps"
 	"regexp"
 	"slices"
+	"strings"
 
 	"saywhy/lexicon"
 )
@@ -36,8 +37,11 @@ func TaskWording(lex *lexicon.Lexicon) (task, list []string) {
 	}
 	for _, w := range lex.Words() {
 		task = append(task, w.Word+": "+w.Means, w.Means)
-		list = append(list, w.Word)
-		list = append(list, w.Forms...)
+		for _, form := range append([]string{w.Word}, w.Forms...) {
+			if !strings.Contains(form, " ") { // "hole in the middle" must not take hole, in, the and middle out of every text
+				list = append(list, form)
+			}
+		}
 	}
 	return task, list
 }

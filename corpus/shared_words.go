@@ -158,21 +158,33 @@ func (f *SharedFinder) weigh() {
 	}
 }
 
+// slotWords is how many words may stand between two pieces of the task's wording
+// and still belong to it: what fills a slot of a question ("your lentil soup"),
+// with a piece of it too short to be a shingle.
+const slotWords = 4
+
 // given returns for every word of a text whether it was put before the writer:
 // as part of the task's wording, of which at least a whole shingle stands
 // there, or as a word of a list, little words included. A shingle of nothing
 // but such words does not count, so that neither do the seams between two
-// pieces of the task.
+// pieces of the task, nor what fills its slots.
 func (f *SharedFinder) given(words []textWord, shingles []uint64) []bool {
 	out := make([]bool, len(words))
 	for i, w := range words {
 		out[i] = f.list[w.hash]
 	}
+	end := -1 // behind the last piece of the task
 	for k, s := range shingles {
-		if f.task[s] {
-			for i := range shingleWords {
-				out[k+i] = true
-			}
+		if !f.task[s] {
+			continue
+		}
+		from := k
+		if end >= 0 && k-end <= slotWords {
+			from = min(end, k)
+		}
+		end = k + shingleWords
+		for i := from; i < end; i++ {
+			out[i] = true
 		}
 	}
 	return out

@@ -64,6 +64,11 @@ func TestGroupDemoShowsEverything(t *testing.T) {
 		told = append(told, d.Learner+" "+d.Session)
 	}
 	assert.Equal(t, []string{"Elin 06", "Idris 03", "Maya 02", "Tamsin 04"}, told)
+	// The passage that was copied.
+	require.Len(t, r.Shared, 1)
+	assert.Equal(t, []string{"Bryn", "02", "Noor", "02"}, []string{r.Shared[0].A.Learner, r.Shared[0].A.Session, r.Shared[0].B.Learner, r.Shared[0].B.Session})
+	assert.Contains(t, r.Shared[0].TextB, "round and round like a clock")
+	assert.Contains(t, got.out, "WORDING THAT TWO TEXTS SHARE")
 	spoken := 0
 	for _, p := range r.Plans {
 		if p.SpokenOf {
