@@ -101,7 +101,7 @@ func TestAreasOfSentences(t *testing.T) {
 			"I turned the heat down when it started to catch.",
 			"She strained the custard through a sieve.",
 			"I scored the fat with a sharp knife.",
-			"he kept turning them so they browned on all sides",
+			"he kept turning them every few minutes",
 			"I added the egg a bit at a time.",
 			"I cooked the onions slowly until they were soft.",
 			"the oven was too hot and it burnt",

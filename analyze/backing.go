@@ -24,6 +24,9 @@ func (d backing) read(r *reading) {
 
 // backed reports whether the judged thing is told of.
 func (d backing) backed(s, next *sentence, v *vagueWord) bool {
+	if namesWhat(s, v) {
+		return true
+	}
 	sense, sensed := judgedSense(s.tokens, v)
 	topic := judgedTopic(s.tokens, v)
 	if next != nil && next.has(lexicon.Improvement) {
@@ -48,6 +51,20 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		return !work && toldWork(next)
 	}
 	return goesOn(next, topic) && d.tells(next, v)
+}
+
+// namesWhat reports whether the judgement is a heading for what follows ("What
+// went well: the shape", "What I did well:"): what is meant is named there.
+func namesWhat(s *sentence, v *vagueWord) bool {
+	if v.to >= len(s.tokens) || s.tokens[v.to].norm != ":" {
+		return false
+	}
+	for j := v.from - 1; j >= 0 && j >= v.from-4; j-- {
+		if s.tokens[j].norm == "what" {
+			return true
+		}
+	}
+	return false
 }
 
 // judgedWork returns the area that a judgement names ("Safety was good").
@@ -121,7 +138,7 @@ func (d backing) senses(s *sentence, sense lexicon.Sense) bool {
 // concrete besides it.
 func (d backing) specific(s *sentence, v *vagueWord) bool {
 	for _, w := range s.sensory {
-		if !w.other && (w.to <= v.from || w.from >= v.to) {
+		if !w.other && (w.to <= v.from || w.from >= v.to) && !contrasted(s.tokens, v, w.from) {
 			return true
 		}
 	}
@@ -129,9 +146,27 @@ func (d backing) specific(s *sentence, v *vagueWord) bool {
 		return true
 	}
 	for _, g := range s.signs {
-		if g.told && g.area != lexicon.Improvement && (g.to <= v.from || g.from >= v.to) {
+		if g.told && g.area != lexicon.Improvement && (g.to <= v.from || g.from >= v.to) && !contrasted(s.tokens, v, g.from) {
 			return true
 		}
+	}
+	return false
+}
+
+// contrasted reports whether a description at token at stands behind "but" and of another
+// thing: "it was nice but the middle was raw" tells of the middle, and "nice"
+// stays without a word to back it. "Nice but a bit dry" speaks of the same.
+func contrasted(tokens []token, v *vagueWord, at int) bool {
+	for j := v.to; j < at && j < v.to+reach; j++ {
+		if !tokens[j].in("but", "however", "although", "though", "except") || j+1 >= len(tokens) {
+			continue
+		}
+		p := predicateOf(tokens, at)
+		if p < j {
+			return false
+		}
+		n := subject(tokens, p)
+		return n > j && !tokens[n].in("it", "they", "this", "that", "these", "i", "we", "you", "he", "she")
 	}
 	return false
 }

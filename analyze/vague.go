@@ -96,6 +96,9 @@ func (d judging) saidOf(tokens []token, i int) bool {
 		return false
 	}
 	s := subject(tokens, v)
+	if s >= 0 && tokens[s].in("hygiene", "safety", "planning", "organisation", "technique", "timing", "work") {
+		return true // "Hygiene was sound"
+	}
 	return s >= 0 && !tokens[s].human() && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && tokens[s].kind != lexicon.Other
 }
 
@@ -115,7 +118,13 @@ func (d judging) aside(tokens []token, from, to int) bool {
 	if t.in("ok", "okay", "right", "well") && from == 0 && (to >= len(tokens) || tokens[to].in(",", "so", "um", "well", "then", "right", "basically")) && to < len(tokens) {
 		return true
 	}
-	if t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad") && from > 0 {
+	if t.in("awful", "terrible", "horrible", "rubbish", "dreadful", "sick", "amazing", "grim") && from > 0 {
+		// "I felt awful": the writer's own state, not the food's.
+		if v := predicateOf(tokens, from); v >= 0 && tokens[v].in("feel", "feels", "felt", "feeling") && subjectIsHuman(tokens, from) {
+			return true
+		}
+	}
+	if t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad") && from > 0 && to-from == 1 {
 		if v := predicateOf(tokens, from); v >= 0 && tokens[v].in("is", "'s", "was", "'m", "am", "feel", "feels", "felt", "feeling", "be", "are", "were") {
 			if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && tokens[to].in("at")) {
 				return t.norm != "good" && t.norm != "great" || tokens[v].in("feel", "felt", "feeling", "feels")
