@@ -66,7 +66,7 @@ func wholePhrase(h hit) bool {
 	first := h.Parts[0]
 	for _, w := range first.Words {
 		switch w {
-		case "spot", "top", "first", "out", "to", "up", "well":
+		case "spot", "top", "first", "out", "to", "up", "well", "bang", "on", "nothing", "something", "crowd":
 			return true
 		}
 	}
@@ -110,6 +110,9 @@ func (d judging) aside(tokens []token, from, to int) bool {
 		next := &tokens[to]
 		if t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal") {
 			return true
+		}
+		if t.norm == "pretty" && (next.isAdj() || next.isAdv()) && !next.pause() {
+			return true // "pretty good": fairly
 		}
 		if t.in("fine", "finer") && next.kind == lexicon.Tool {
 			return true
