@@ -109,7 +109,7 @@ func (d sensing) likens(tokens []token, i int) bool {
 	if next.tag == "WRB" || next.in("mine", "yours", "ours", "hers", "last", "when", "if") || next.in("my", "his", "her", "our", "the") && i+2 < len(tokens) && tokens[i+2].in("last", "first", "other", "usual", "recipe", "picture", "photo", "previous", "nose", "mouth") {
 		return false
 	}
-	if next.tag == "PRP" || next.in("i", "we", "that", "this", "to", "it", "them", "how", "him", "her", "lots", "crazy", "mad", "8", "an") && next.norm != "an" || next.tag == "CD" || next.kind == lexicon.Person || next.pause() || next.in("my", "his", "her") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Person {
+	if next.tag == "PRP" || next.in("i", "we", "that", "this", "to", "it", "them", "how", "him", "her", "lots", "crazy", "mad", "8", "an") && next.norm != "an" || next.tag == "CD" || next.kind == lexicon.Person || next.pause() || next.in("my", "his", "her") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Person && !(i+3 < len(tokens) && (tokens[i+3].kind != lexicon.NoKind || tokens[i+3].isNoun() || tokens[i+3].norm == "'s")) {
 		return false
 	}
 	if i > 0 {
@@ -134,7 +134,7 @@ func (d sensing) likens(tokens []token, i int) bool {
 		if d.words.describes(t.norm) {
 			break
 		}
-		if t.isVerb() {
+		if t.isVerb() && !d.judges(t.norm) {
 			if !linkingVerb(t.norm) && !t.in("set", "had", "has", "broke", "fell", "ate", "cut", "pulled", "hung", "sat", "stood", "rolled", "tore", "snapped", "melted") {
 				return false
 			}

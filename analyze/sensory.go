@@ -89,7 +89,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 func joinNeighbours(tokens []token, found []candidate) []candidate {
 	var out []candidate
 	for _, c := range found {
-		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[c.from].norm != "like" && !namesSense(&tokens[c.from]) && !endsInVerb(tokens, out[n-1]) && tokens[out[n-1].to-1].word && (sharesSense(out[n-1], c) && !gloss(&tokens[out[n-1].to-1]) || shades(tokens, out[n-1], c)) && !tokens[c.from].isVerbForm() {
+		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[c.from].norm != "like" && !namesSense(&tokens[c.from]) && !endsInVerb(tokens, out[n-1]) && !(tokens[out[n-1].to-1].isNoun() && (tokens[c.from].tag == "VBN" || tokens[c.from].tag == "VBD")) && tokens[out[n-1].to-1].word && (sharesSense(out[n-1], c) && !gloss(&tokens[out[n-1].to-1]) || shades(tokens, out[n-1], c)) && !tokens[c.from].isVerbForm() {
 			c.from = out[n-1].from
 			out[n-1] = c
 			continue

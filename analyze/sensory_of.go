@@ -85,6 +85,12 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 		return false
 	}
 	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
+	if t.tag == "VBN" && c.to < len(tokens) && tokens[c.to].isNoun() && attributive(tokens, i) {
+		return false // "a shaggy, cracked lump"
+	}
+	if i >= 3 && tokens[i-1].norm == "to" && tokens[i-3].norm == "from" {
+		return false // "from shiny to dull"
+	}
 	if i == 0 || tokens[i-1].pause() {
 		return object
 	}
@@ -94,9 +100,6 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 		return object || prev.norm == "to" && !afterSubject(tokens, i)
 	case t.tag == "VBG" && (prev.tag == "IN" || prev.in("when", "while")) && object:
 		return true
-	}
-	if t.tag == "VBN" && c.to < len(tokens) && tokens[c.to].isNoun() && attributive(tokens, i) {
-		return false // "a shaggy, cracked lump"
 	}
 	if t.tag == "VBN" && prev.tag != "PRP" {
 		if v := predicateOf(tokens, i); v >= 0 && tokens[v].in("be", "is", "was", "were", "are", "been", "'s", "get", "got") {
@@ -167,7 +170,8 @@ func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 		return false
 	}
 	full := tokens[c.from].norm + " " + h.norm
-	if k := d.words.nouns.Kind(full); k != lexicon.NoKind && head == c.to {
+	graded := c.from > 0 && tokens[c.from-1].in("really", "very", "so", "quite", "too", "lovely", "nice", "such")
+	if k := d.words.nouns.Kind(full); k != lexicon.NoKind && head == c.to && !graded {
 		return false // brown sugar, sweet potato: a name
 	}
 	if (h.kind == lexicon.Ingredient || h.in("one", "ones", "bits", "pieces", "pieces", "chocolate")) && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
@@ -244,6 +248,9 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	}
 	if v >= 0 && tokens[v].norm == "its" {
 		return d.antecedentInert(tokens, v)
+	}
+	if sub.norm == "you" && c.to-c.from > 2 {
+		return false // "you could stand a spoon up in it": anybody could
 	}
 	if sub.human() {
 		return v < 0 || !tokens[v].in("got", "get", "kept", "keep", "went", "come", "came")

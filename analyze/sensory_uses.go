@@ -1,6 +1,10 @@
 package analyze
 
-import "saywhy/lexicon"
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
 
 // allBlocked reports whether a use that describes nothing covers the whole
 // candidate.
@@ -150,7 +154,7 @@ func (d sensing) temperature(tokens []token, i int) bool {
 		return true
 	}
 	v := predicateOf(tokens, i)
-	if h := phraseHead(tokens, i); h >= 0 {
+	if h := phraseHead(tokens, i); h >= 0 && !strings.HasSuffix(tokens[h].norm, "ing") {
 		_, named := senseOfNoun(tokens[h].norm)
 		return named
 	}
@@ -177,7 +181,7 @@ func (d sensing) temperature(tokens []token, i int) bool {
 		return false
 	}
 	sub := &tokens[s]
-	return sub.kind == lexicon.DishNoun || sub.kind == lexicon.PartNoun || sub.in("mine", "rest", "salmon", "veg") ||
+	return sub.kind == lexicon.DishNoun || sub.kind == lexicon.PartNoun || sub.in("mine", "rest", "bit", "piece", "inside", "outside") ||
 		sub.kind == lexicon.Ingredient && !sub.in("water", "oil", "fat", "butter", "milk", "cream", "chocolate", "jam", "stock")
 }
 

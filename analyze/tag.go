@@ -127,6 +127,8 @@ func repair(tokens []token, words *vocabulary) {
 			t.stem = "too"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
+		case i > 0 && strings.HasPrefix(t.tag, "VB") && t.tag != "VBN" && t.tag != "VBG" && tokens[i-1].in("too", "very", "quite", "really") && words.describes(t.norm):
+			t.tag = "JJ" // "way too thick": a degree is of a quality
 		case t.norm == "smelt" || t.norm == "tasted":
 			t.tag = "VBD" // no fish and no metal
 		case t.norm == "its" && startsPredicate(tokens, i+1):

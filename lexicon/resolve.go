@@ -150,12 +150,23 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string) {
 		}
 	}
 	sort.Strings(l.names)
-	seen := map[wordKey]bool{}
+	at := map[wordKey]int{}
 	for _, name := range append([]string{Root}, order...) {
 		for _, w := range l.dishes[name].Words {
-			if k := (wordKey{w.Sense, w.Word}); !seen[k] {
-				seen[k] = true
+			k := wordKey{w.Sense, w.Word}
+			i, again := at[k]
+			if !again {
+				at[k] = len(l.all)
 				l.all = append(l.all, w)
+				continue
+			}
+			// Two types may have the same word with forms of their own; a text
+			// is read with all of them.
+			have := &l.all[i]
+			for _, f := range w.Forms {
+				if !slices.Contains(have.Forms, f) {
+					have.Forms = append(slices.Clone(have.Forms), f)
+				}
 			}
 		}
 	}
