@@ -169,6 +169,8 @@ func likenessEnd(tokens []token, i int) int {
 				return j
 			}
 			noun = false
+		case noun && t.norm == "'s" && j+1 < len(tokens) && tokens[j+1].word:
+			noun = false // "like my nan's kitchen"
 		case noun:
 			return j
 		case t.tag == "DT" || t.isAdj() || t.tag == "VBN" || t.tag == "VBG" || t.tag == "PRP$" || t.tag == "CD" || t.isAdv() || t.in("'s"):
