@@ -85,7 +85,7 @@ func FuzzDishFile(f *testing.F) {
 			order = append(order, d.dish.Name)
 		}
 		types[d.dish.Name] = over
-		out := &Lexicon{Reading: lex.Reading, dishes: map[string]Dish{}, laid: map[row]bool{}}
+		out := newLexicon(lex.Reading)
 		out.resolve(types, order)
 		checkProblems(t, data, problems)
 		got, ok := out.Type(d.dish.Name)

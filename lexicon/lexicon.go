@@ -73,7 +73,7 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 	if err := errors.Join(readingErr, questionErr); err != nil {
 		return nil, err
 	}
-	lex := &Lexicon{Reading: reading, dishes: map[string]Dish{}, laid: map[row]bool{}, laidDishes: map[string]bool{}}
+	lex := newLexicon(reading)
 	types := map[string]*dishFile{}
 	var order []string
 	for _, f := range files {
@@ -103,6 +103,10 @@ func Load(layers ...fs.FS) (*Lexicon, error) {
 		return lex, problems
 	}
 	return lex, nil
+}
+
+func newLexicon(reading *Reading) *Lexicon {
+	return &Lexicon{Reading: reading, dishes: map[string]Dish{}, laid: map[row]bool{}, laidDishes: map[string]bool{}}
 }
 
 // layerFile is a dish file of one of the layers.
