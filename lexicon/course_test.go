@@ -79,6 +79,16 @@ func TestACourseOverridesTwoTypesAndAddsOne(t *testing.T) {
 	assert.NotEqual(t, built["learner"]["taste"]["said"], own["learner"]["taste"]["said"], "the built-in lexicon stays as it was")
 }
 
+func TestACourseNamesLearnersColumnsAndHeadings(t *testing.T) {
+	_, course, problems := courseProblems(t, courseOf(rows("learners: [Amina, Ben Ito]",
+		"form:", "  learner: Your name", `  text: ["How did it go?", "And next time?"]`, "  feedback: Adult",
+		"headings:", "  adult: What gran thought", "  other: [Recipe]")))
+	require.Empty(t, problems)
+	assert.Equal(t, []string{"Amina", "Ben Ito"}, course.Learners)
+	assert.Equal(t, lexicon.Form{Learner: "Your name", Text: []string{"How did it go?", "And next time?"}, Feedback: []string{"Adult"}}, course.Form)
+	assert.Equal(t, lexicon.Headings{Adult: []string{"What gran thought"}, Other: []string{"Recipe"}}, course.Headings)
+}
+
 func TestAWordOfTheTutorsIsNoMistakeOfABuiltInWording(t *testing.T) {
 	_, _, problems := courseProblems(t, fstest.MapFS{"dishes/soups.yaml": {Data: []byte(rows(
 		"type: soups", "words:", "  taste:", `    homely: {means: "like what is cooked by people you know", forms: [home, friend, food]}`))}})
@@ -107,6 +117,13 @@ func TestABrokenCourseFileIsReportedWithItsPlaceAndItsMend(t *testing.T) {
 		{"unknown area in a brief", rows("sessions:", "  - dish: soups", "    brief: [flavour]"), 3, 13, []string{`"flavour"`}},
 		{"empty brief", rows("sessions:", "  - dish: soups", "    brief: []"), 3, 12, []string{"empty", "at least one"}},
 		{"brief that is no list", rows("sessions:", "  - dish: soups", "    brief: taste"), 3, 12, []string{"list"}},
+		{"learner twice", rows("learners: [amina, ben, Amina]"), 1, 24, []string{"twice", "line 1", "keep one"}},
+		{"learners that are no list", rows("learners: amina"), 1, 11, []string{"list"}},
+		{"unknown row of a form", rows("form:", "  learnr: Name"), 2, 3, []string{`"learnr"`, `"learner"`}},
+		{"column that is a list", rows("form:", "  learner: [Name]"), 2, 12, []string{"text"}},
+		{"column of text twice", rows("form:", "  text: [How, how]"), 2, 15, []string{"twice"}},
+		{"unknown row of headings", rows("headings:", "  adlut: [Feedback]"), 2, 3, []string{`"adlut"`, `"adult"`}},
+		{"a heading of two kinds", rows("headings:", "  learner: Mine", "  adult: [mine, Hers]"), 3, 10, []string{`"mine"`, "learner", "one of the two"}},
 		{"unknown role", rows("questions:", "  parent: {}"), 2, 3, []string{`"parent"`, "adult"}},
 		{"unknown area of questions", question("    flavor: {}"), 3, 5, []string{`"flavor"`}},
 		{"unknown list of questions", question("    taste: {sayd: []}"), 3, 13, []string{`"said"`}},
