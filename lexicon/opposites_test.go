@@ -68,6 +68,7 @@ func notOpposed() map[string]string {
 	return map[string]string{
 		"flat sharp":  "of notes",
 		"fresh salty": "of water",
+		"dry sweet":   "of wine",
 	}
 }
 
