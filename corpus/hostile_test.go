@@ -135,11 +135,15 @@ func officeSeeds(f *testing.F, ext string, made ...[]byte) {
 }
 
 // fuzzFile reads whatever bytes under a name: nothing may panic past the
-// reader, and every text and every refusal must be whole.
-func fuzzFile(f *testing.F, name string) {
+// reader, and every text and every refusal must be whole. Bytes that are no
+// archive are packed as the part of one, so that the XML is reached as well.
+func fuzzFile(f *testing.F, name, part string) {
 	f.Fuzz(func(t *testing.T, data []byte) {
 		if len(data) > 1<<16 {
 			t.Skip()
+		}
+		if part != "" && !bytes.HasPrefix(data, []byte("PK")) {
+			data = zipped(t, part, string(data))
 		}
 		for e, err := range Folder(t.Context(), fstest.MapFS{name: {Data: data}}, FolderOptions{}) {
 			if err != nil {
@@ -160,12 +164,14 @@ func fuzzFile(f *testing.F, name string) {
 
 func FuzzDocx(f *testing.F) {
 	officeSeeds(f, "docx", docxOf(f, "<w:p><w:pPr><w:rPr><w:del/></w:rPr></w:pPr><w:r><w:t>It was</w:t></w:r></w:p><w:tbl><w:tr><w:tc><w:p><w:r><w:t>hot</w:t></w:r></w:p></w:tc></w:tr></w:tbl>"))
-	fuzzFile(f, "noor/02 fish pie.docx")
+	f.Add([]byte(docxHead + `<w:p><w:ins><w:r><w:t>It was</w:t></w:r></w:ins><w:del><w:r><w:delText>cold</w:delText></w:r></w:del></w:p>` + docxFoot))
+	fuzzFile(f, "noor/02 fish pie.docx", "word/document.xml")
 }
 
 func FuzzOdt(f *testing.F) {
 	officeSeeds(f, "odt", odtOf(f, `<text:p>It was<text:s text:c="3"/>hot</text:p><table:table><table:table-row><table:table-cell><text:p>a</text:p></table:table-cell></table:table-row></table:table>`))
-	fuzzFile(f, "noor/02 fish pie.odt")
+	f.Add([]byte(odtHead + `<text:h text:outline-level="2">Feedback</text:h><text:p>It was<text:line-break/>hot</text:p>` + odtFoot))
+	fuzzFile(f, "noor/02 fish pie.odt", "content.xml")
 }
 
 func FuzzXLSX(f *testing.F) {
@@ -175,12 +181,12 @@ func FuzzXLSX(f *testing.F) {
 	var data bytes.Buffer
 	require.NoError(f, book.Write(&data))
 	officeSeeds(f, "xlsx", data.Bytes())
-	fuzzFile(f, "noor/02 fish pie.xlsx")
+	fuzzFile(f, "noor/02 fish pie.xlsx", "")
 }
 
 func FuzzCSV(f *testing.F) {
 	officeSeeds(f, "csv", []byte("Name;Session;Evaluation\nNoor;2;\"It was\nhot\"\n"), []byte("\xff\xfeN\x00a\x00"))
-	fuzzFile(f, "noor/02 fish pie.csv")
+	fuzzFile(f, "noor/02 fish pie.csv", "")
 }
 
 func FuzzText(f *testing.F) {
@@ -190,7 +196,7 @@ func FuzzText(f *testing.F) {
 	} {
 		f.Add([]byte(s))
 	}
-	fuzzFile(f, "noor/02 fish pie.md")
+	fuzzFile(f, "noor/02 fish pie.md", "")
 }
 
 func FuzzPlace(f *testing.F) {
