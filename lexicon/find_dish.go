@@ -14,7 +14,8 @@ var (
 
 // Find returns a dish type by its name or title, or by the name of a dish that
 // a type covers ("leek and potato soup"), or else by the last words of one
-// ("my gran's soda bread").
+// ("my gran's soda bread"), or by its last word alone ("brownies", where the
+// list has "chocolate brownie"): in English it says what a thing is.
 //
 // Of several types that cover the dish, those whose dishes a folder laid over
 // the built-in files names come first; of last words, the most. When several
@@ -31,12 +32,13 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 			return d, nil
 		}
 	}
-	var known, whole, longest []string
+	last := lastWord(want)
+	var known, whole, longest, alike []string
 	most := 0 // words of the longest match
 	for _, n := range l.names {
 		known = append(known, n)
 		covered := append([]string{n}, l.dishes[n].Dishes...)
-		best := 0
+		best, like := 0, false
 		for i, c := range covered {
 			if i > 0 {
 				known = append(known, c)
@@ -48,6 +50,10 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 			if endsWith(want, c) {
 				best = max(best, len(strings.Fields(c)))
 			}
+			like = like || i > 0 && sameName(last, lastWord(c))
+		}
+		if like {
+			alike = append(alike, n)
 		}
 		switch {
 		case best == 0 || best < most:
@@ -62,6 +68,8 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 		return l.theOne(name, whole)
 	case len(longest) > 0:
 		return l.theOne(name, longest)
+	case len(alike) > 0:
+		return l.theOne(name, alike)
 	}
 	near := Nearest(want, known, 3)
 	if len(near) == 0 {
@@ -112,6 +120,9 @@ func sameName(a, b string) bool {
 	}
 	return false
 }
+
+// lastWord returns the last word of a name.
+func lastWord(name string) string { return name[strings.LastIndexByte(name, ' ')+1:] }
 
 // endsWith reports whether the last words of a name are another name, in
 // either number.

@@ -43,6 +43,25 @@ func TestADishOfSeveralTypes(t *testing.T) {
 	}
 }
 
+// TestADishByItsLastWord: what a learner types is seldom the name on the list.
+func TestADishByItsLastWord(t *testing.T) {
+	lex := load(t)
+	for name, want := range map[string]string{
+		"brownies": "cakes", "my mum's brownies": "cakes", "pancakes": "batters", "muffins": "quick-breads",
+		"a burger": "grilled-meat", "cheesecake": "custards", "cookies": "biscuits", "goujons": "fried-foods",
+		"chilli": "stews", "chicken stir fry": "cooked-vegetables", "tacos": "pizza",
+	} {
+		d, err := lex.Find(name)
+		if assert.NoError(t, err, name) {
+			assert.Equal(t, want, d.Name, name)
+		}
+	}
+	_, err := lex.Find("turnip pie") // pies of pastry, of fish and of mince
+	require.ErrorIs(t, err, lexicon.ErrSeveralTypes)
+	_, err = lex.Find("xylophone quartet")
+	require.ErrorIs(t, err, lexicon.ErrUnknownDish)
+}
+
 func TestNoBuiltInDishIsOfSeveralTypes(t *testing.T) {
 	of := map[string]string{}
 	for _, d := range load(t).Types() {
