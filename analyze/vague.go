@@ -96,6 +96,9 @@ func (d judging) saidOf(tokens []token, i int) bool {
 		return false
 	}
 	s := subject(tokens, v)
+	if s < 0 && v == clauseStart(tokens, i) {
+		return true // "smelt peng": in a note it is the food that is left out
+	}
 	if s >= 0 && tokens[s].in("hygiene", "safety", "planning", "organisation", "technique", "timing", "work") {
 		return true // "Hygiene was sound"
 	}
@@ -111,8 +114,8 @@ func (d judging) aside(tokens []token, from, to int) bool {
 		if t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal") {
 			return true
 		}
-		if t.norm == "pretty" && (next.isAdj() || next.isAdv()) && !next.pause() {
-			return true // "pretty good": fairly
+		if t.in("pretty", "super") && (next.isAdj() || next.isAdv()) && !next.pause() {
+			return true // "pretty good", "super wet": how much
 		}
 		if t.in("fine", "finer") && next.kind == lexicon.Tool {
 			return true
@@ -120,6 +123,12 @@ func (d judging) aside(tokens []token, from, to int) bool {
 	}
 	if t.in("ok", "okay", "right", "well") && from == 0 && (to >= len(tokens) || tokens[to].in(",", "so", "um", "well", "then", "right", "basically")) && to < len(tokens) {
 		return true
+	}
+	if t.in("ok", "okay", "right") && from == 0 && to < len(tokens) && (subjectPronoun(tokens[to].norm) || tokens[to].human() || tokens[to].in("the", "my", "here", "today", "first")) {
+		return true // "ok mum says": a way to begin
+	}
+	if t.norm == "finely" {
+		return true // tells how small something was cut
 	}
 	if t.in("awful", "terrible", "horrible", "rubbish", "dreadful", "sick", "amazing", "grim") && from > 0 {
 		// "I felt awful": the writer's own state, not the food's.

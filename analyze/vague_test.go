@@ -25,6 +25,15 @@ func TestWhatJudges(t *testing.T) {
 		{"care", "She grated it with great care.", ""},
 		{"backed by the same thing", "It was nice but a bit dry.", "nice"},
 		{"not backed by another thing", "The pie was nice but the sauce was lumpy.", "nice!"},
+		{"slang in a note", "Tasted peng.", "peng!"},
+		{"slang, with nobody named", "came out lush!!", "lush!"},
+		{"slang words as things", "I added mint.", ""},
+		{"super as praise", "The pie was super.", "super!"},
+		{"super as how much", "The batter was super wet.", ""},
+		{"how small it was cut", "I chopped the chives very finely.", ""},
+		{"a way to begin", "okay I made a stew.", ""},
+		{"okay of the food", "okay texture", "okay!"},
+		{"pretty in its degrees", "It could be prettier.", "prettier!"},
 		{"a heading for what is named", "What went well: the shape.", "well"},
 	} {
 		got := []string{}
