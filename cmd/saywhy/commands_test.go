@@ -3,9 +3,12 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"unicode"
 
@@ -26,6 +29,31 @@ func sayWhy(tb testing.TB, stdin string, args ...string) ran {
 	var out, errs bytes.Buffer
 	status := run(args, streams{in: strings.NewReader(stdin), out: &out, err: &errs})
 	return ran{status, out.String(), errs.String()}
+}
+
+// built is the tool as it is installed, built once for all tests.
+var built struct {
+	once sync.Once
+	dir  string // for TestMain to remove
+	name string
+	err  error
+}
+
+// builtSayWhy returns the name of the built tool.
+func builtSayWhy(tb testing.TB) string {
+	tb.Helper()
+	built.once.Do(func() {
+		if built.dir, built.err = os.MkdirTemp("", "saywhy"); built.err != nil {
+			return
+		}
+		built.name = filepath.Join(built.dir, "saywhy")
+		var out []byte
+		if out, built.err = exec.Command("go", "build", "-o", built.name, ".").CombinedOutput(); built.err != nil {
+			built.err = fmt.Errorf("%w: %s", built.err, out)
+		}
+	})
+	require.NoError(tb, built.err)
+	return built.name
 }
 
 // file writes a file of the test's own folder and returns its name.

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -154,6 +155,11 @@ func dishImport(s streams, o dishImportOptions) error {
 		return importNote(s, o, d, nil, stay, "")
 	}
 	folder := os.DirFS(o.course)
+	before := lexicon.DishFile(folder, d.Name)
+	was, err := dishFileNow(folder, before)
+	if err != nil {
+		return fmt.Errorf("%q %w", filepath.Join(o.course, filepath.FromSlash(before)), err)
+	}
 	edited, file, err := lexicon.EditCourse(folder, d, changes)
 	path := filepath.Join(o.course, filepath.FromSlash(file))
 	if err != nil {
@@ -163,14 +169,33 @@ func dishImport(s streams, o dishImportOptions) error {
 		return listProblems(s.out, o.course, problems)
 	}
 	if !o.try {
-		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
-			return fmt.Errorf("the folder %q cannot be made; check that you may write there", filepath.Dir(path))
+		if err := makeFolder(filepath.Dir(path)); err != nil {
+			return err
+		}
+		if now, err := dishFileNow(folder, file); err != nil || !bytes.Equal(now, was) {
+			return fmt.Errorf("%q was changed by somebody at this very moment; nothing was written, so run this again", path)
 		}
 		if err := writeFile(path, edited); err != nil {
 			return err
 		}
 	}
 	return importNote(s, o, d, changes, stay, path)
+}
+
+// dishFileNow is what a file of the course holds at this moment; nothing when
+// there is none.
+func dishFileNow(folder fs.FS, name string) ([]byte, error) {
+	if name == "" {
+		return nil, nil
+	}
+	data, err := fs.ReadFile(folder, name)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, nil
+	case err != nil:
+		return nil, errors.New("cannot be read; check that you may read it")
+	}
+	return data, nil
 }
 
 // maxSheet is the longest sheet that is read, in bytes: some 50,000 words.
@@ -184,7 +209,7 @@ func sheetFile(in io.Reader, name string) ([]byte, error) {
 		if err != nil {
 			return nil, errors.New("the sheet cannot be read from standard input; name its file")
 		}
-	} else if data, err = readFile(name); err != nil {
+	} else if data, err = readFile(name, maxSheet); err != nil {
 		return nil, err
 	}
 	if len(data) > maxSheet {

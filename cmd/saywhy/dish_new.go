@@ -64,8 +64,8 @@ func dishNew(s streams, o dishNewOptions) error {
 	if _, err := os.Lstat(file); err == nil {
 		return fmt.Errorf("%q is there already; choose another name, or change that file", file)
 	}
-	if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
-		return fmt.Errorf("the folder %q cannot be made; check the name and that you may write there", filepath.Dir(file))
+	if err := makeFolder(filepath.Dir(file)); err != nil {
+		return err
 	}
 	if err := writeFile(file, lexicon.NewDish(o.name, below, own)); err != nil {
 		return err

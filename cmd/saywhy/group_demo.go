@@ -3,29 +3,30 @@ package main
 import (
 	"errors"
 	"fmt"
-	"os"
+	"io/fs"
 	"path/filepath"
+	"strings"
 
 	"saywhy/cmd/demo"
 )
 
-// groupDemo writes the demo course into a new or empty folder.
+// groupDemo writes the demo course into a new or empty folder. A course that it
+// has begun there, and was stopped at, it finishes.
 func groupDemo(s streams, dir string) error {
-	there, err := os.ReadDir(dir)
-	switch {
-	case err == nil && len(there) > 0:
-		return fmt.Errorf("%q has something in it already; name a new folder for the demo course", dir)
-	case err != nil && !errors.Is(err, os.ErrNotExist):
-		return fmt.Errorf("%q cannot be used; name a new folder for the demo course", dir)
-	}
 	files, err := demo.Files()
 	if err != nil {
 		return err
 	}
+	if err := roomForDemo(dir, files); err != nil {
+		return err
+	}
 	for _, f := range files {
 		name := filepath.Join(dir, filepath.FromSlash(f.Name))
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-			return fmt.Errorf("the folder %q cannot be made; check that you may write there", filepath.Dir(name))
+		if sameFile(name, f.Data) {
+			continue
+		}
+		if err := makeFolder(filepath.Dir(name)); err != nil {
+			return err
 		}
 		if err := writeFile(name, f.Data); err != nil {
 			return err
@@ -40,4 +41,39 @@ Next:
   saywhy group %s --format html --output %s
 `, count(len(files)-1, "file"), dir, shellName(dir), shellName(dir), page)
 	return err
+}
+
+// roomForDemo returns an error when a folder holds anything that is not of the
+// demo course, or all of it.
+func roomForDemo(dir string, files []demo.File) error {
+	data := map[string][]byte{}
+	for _, f := range files {
+		data[filepath.Join(dir, filepath.FromSlash(f.Name))] = f.Data
+	}
+	there := 0
+	err := filepath.WalkDir(dir, func(name string, e fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return err
+		case name == dir && !e.IsDir():
+			return fs.ErrExist
+		case e.IsDir(), strings.HasPrefix(e.Name(), tempPrefix):
+			return nil
+		}
+		whole, ours := data[name]
+		if !ours || !sameFile(name, whole) {
+			return fs.ErrExist
+		}
+		there++
+		return nil
+	})
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil
+	case errors.Is(err, fs.ErrExist), there == len(files):
+		return fmt.Errorf("%q has something in it already; name a new folder for the demo course", dir)
+	case err != nil:
+		return fmt.Errorf("%q cannot be used; name a new folder for the demo course", dir)
+	}
+	return nil
 }

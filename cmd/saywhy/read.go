@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"io"
 
@@ -118,9 +119,9 @@ func readText(in io.Reader, name string) (string, error) {
 		what = "what was pasted"
 		data, err = io.ReadAll(io.LimitReader(in, maxText+1))
 		if err != nil {
-			return "", fmt.Errorf("standard input cannot be read: %w", err)
+			return "", errors.New("what is pasted or piped in cannot be read; name a file, or check where it comes from")
 		}
-	} else if data, err = readFile(name); err != nil {
+	} else if data, err = readFile(name, maxText); err != nil {
 		return "", err
 	}
 	if err := checkText(what, data); err != nil {

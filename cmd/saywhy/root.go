@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -58,7 +57,7 @@ func run(args []string, s streams) int {
 		return exitUsage
 	}
 	if _, err := s.out.Write(out.Bytes()); err != nil {
-		fmt.Fprintln(s.err, "saywhy: the output could not be written: "+oneLine(err.Error()))
+		fmt.Fprintln(s.err, "saywhy: the output could not be written to its end: "+mend(err)+"; what stands there is not whole")
 		return exitUsage
 	}
 	return exitDone
@@ -115,22 +114,4 @@ func flagMessage(err error) string {
 		msg = msg[:i] + ": a whole number is needed"
 	}
 	return msg
-}
-
-// readFile reads a whole file that a person named. The error says what to do.
-func readFile(name string) ([]byte, error) {
-	info, err := os.Stat(name)
-	switch {
-	case errors.Is(err, os.ErrNotExist):
-		return nil, fmt.Errorf("there is no file called %q; check the name and the folder", name)
-	case err != nil:
-		return nil, fmt.Errorf("%q cannot be opened; check that you may read it", name)
-	case info.IsDir():
-		return nil, fmt.Errorf("%q is a folder; name one file in it", name)
-	}
-	data, err := os.ReadFile(name)
-	if err != nil {
-		return nil, fmt.Errorf("%q cannot be read; check that you may read it", name)
-	}
-	return data, nil
 }

@@ -109,10 +109,17 @@ func inPart(id, part string) bool {
 	return part == "all" || corpus.HeldBack(id) == (part == "held")
 }
 
+// maxLabelled is the longest file of labelled texts that is read, in bytes:
+// some 50,000 texts.
+const maxLabelled = 256 << 20
+
 func labelledFile(name string) ([]corpus.Labelled, error) {
-	data, err := readFile(name)
+	data, err := readFile(name, maxLabelled)
 	if err != nil {
 		return nil, err
+	}
+	if len(data) > maxLabelled {
+		return nil, fmt.Errorf("%q is longer than %d MB; is it the right file?", name, maxLabelled>>20)
 	}
 	ts, err := corpus.ReadLabelled(bytes.NewReader(data))
 	if err != nil {

@@ -1,20 +1,18 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io/fs"
 	"os"
 	"path"
-	"path/filepath"
 )
 
 // courseFolder is a tutor's folder as the pages see it: nothing outside is
-// read or written, whatever links lie in it.
+// read or written, whatever links lie in it. A folder that is moved while it is
+// served stays the same folder, and one put in its place is another.
 type courseFolder struct {
 	fs.FS
 	root *os.Root
-	dir  string
 }
 
 func openCourseFolder(dir string) (*courseFolder, error) {
@@ -25,7 +23,7 @@ func openCourseFolder(dir string) (*courseFolder, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the folder %q cannot be opened; check that you may read it", dir)
 	}
-	return &courseFolder{FS: root.FS(), root: root, dir: dir}, nil
+	return &courseFolder{FS: root.FS(), root: root}, nil
 }
 
 // Write implements pages.Folder.
@@ -36,11 +34,7 @@ func (f *courseFolder) Write(name string, data []byte) error {
 	if err := f.root.MkdirAll(path.Dir(name), 0o755); err != nil {
 		return err
 	}
-	// A link that leads out is refused here, before anything follows it.
-	if _, err := f.root.Stat(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	return writeFile(filepath.Join(f.dir, filepath.FromSlash(name)), data)
+	return replaceFile(f.root, name, data)
 }
 
 // Remove implements pages.Folder.

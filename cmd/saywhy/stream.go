@@ -112,11 +112,13 @@ func (l *lineReader) stream(ctx context.Context, in io.Reader, out io.Writer) er
 	switch {
 	case errors.Is(err, errClosed):
 		return nil
+	case err != nil && ctx.Err() != nil:
+		return fmt.Errorf("the lines were not read to their end: %w; what was answered before is whole", err)
 	case err != nil:
-		return fmt.Errorf("the answers could not be written on: %w; what was written before is whole", err)
+		return fmt.Errorf("the answers could not be written on: %s; every line but the last is whole", mend(err))
 	}
 	if err := ended(); err != nil {
-		return fmt.Errorf("standard input could not be read on: %w; what was answered before is whole", err)
+		return errors.New("standard input cannot be read to its end; check the disk or the program it comes from; what was answered before is whole")
 	}
 	return nil
 }

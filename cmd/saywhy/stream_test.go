@@ -205,15 +205,6 @@ func TestStreamCancelled(t *testing.T) {
 	}
 }
 
-// builtSayWhy builds the program, for tests of processes.
-func builtSayWhy(tb testing.TB) string {
-	tb.Helper()
-	bin := filepath.Join(tb.TempDir(), "saywhy")
-	out, err := exec.Command("go", "build", "-o", bin, ".").CombinedOutput()
-	require.NoError(tb, err, "%s", out)
-	return bin
-}
-
 // TestStreamEndsQuietlyWhenThePipeIsClosed: status 0 and no word, as for head.
 func TestStreamEndsQuietlyWhenThePipeIsClosed(t *testing.T) {
 	c := exec.Command(builtSayWhy(t), "stream")
