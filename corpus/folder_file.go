@@ -55,13 +55,30 @@ func (r *folderReader) file(name string, d fs.DirEntry, err error, out chan<- fo
 			refuse("is damaged and cannot be read; open it and save it again")
 		}
 	}()
+	// Much can have happened since the folder was listed.
+	switch now, err := fs.Lstat(r.fsys, name); {
+	case errors.Is(err, fs.ErrNotExist):
+		refuse("was taken away while the folder was read; run this again if it ought to count")
+		return
+	case err == nil && !now.Mode().IsRegular():
+		refuse("was put in place of a file while the folder was read; run this again")
+		return
+	}
 	f, err := r.fsys.Open(name)
 	if err != nil {
 		refuse("cannot be opened; check that you may read it")
 		return
 	}
 	defer f.Close()
+	before, err := f.Stat()
+	if err != nil || !before.Mode().IsRegular() {
+		refuse("cannot be opened; check that you may read it")
+		return
+	}
 	read(r, name, f, send)
+	if after, err := f.Stat(); err == nil && (after.Size() != before.Size() || !after.ModTime().Equal(before.ModTime())) {
+		refuse("was changed while it was read, so that what stands here may be half of it; let whatever writes it finish, and run this again")
+	}
 }
 
 // readFile is how files of one format are read. It sends what the file holds
