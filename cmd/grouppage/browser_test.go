@@ -16,28 +16,15 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"saywhy/cmd/internal/needs"
 	"saywhy/cmd/wording"
 )
-
-// tool returns the path of a program that Debian brings; a user's machine may
-// do without it, CI may not.
-func tool(tb testing.TB, name string) string {
-	tb.Helper()
-	path, err := exec.LookPath(name)
-	if err != nil {
-		if os.Getenv("CI") != "" {
-			tb.Fatalf("CI needs %s", name)
-		}
-		tb.Skipf("%s is not installed", name)
-	}
-	return path
-}
 
 // opened opens the page of the demo course in Chromium, from a file as from a
 // memory stick.
 func opened(tb testing.TB) context.Context {
 	tb.Helper()
-	chromium := tool(tb, "chromium")
+	chromium := needs.Program(tb, "chromium")
 	file := filepath.Join(tb.TempDir(), "group.html")
 	require.NoError(tb, os.WriteFile(file, []byte(written(tb, demoReport(tb))), 0o600))
 	ctx, stop := context.WithTimeout(tb.Context(), 5*time.Minute)
@@ -97,14 +84,8 @@ const axeRun = `axe.run(document, {
 // and dark, wide and at 320 pixels, where nothing may stick out of the page
 // (success criterion 1.4.10).
 func TestThePageInABrowser(t *testing.T) {
-	modules := os.Getenv("SAYWHY_NODE_MODULES")
-	axe, err := os.ReadFile(filepath.Join(modules, "axe-core", "axe.min.js"))
-	if modules == "" || err != nil {
-		if os.Getenv("CI") != "" {
-			t.Fatal("CI needs axe-core below SAYWHY_NODE_MODULES")
-		}
-		t.Skip("axe-core is not installed; SAYWHY_NODE_MODULES names the folder it is in")
-	}
+	axe, err := os.ReadFile(needs.Module(t, "axe-core/axe.min.js"))
+	require.NoError(t, err)
 	ctx := opened(t)
 	evaluated[bool](t, ctx, string(axe)+"; true")
 	for _, how := range []struct {
@@ -123,7 +104,7 @@ func TestThePageInABrowser(t *testing.T) {
 // TestThePagePrintsWhole prints to PDF and reads it with poppler's pdftotext:
 // every learner's row to its last column, every section, and the last words.
 func TestThePagePrintsWhole(t *testing.T) {
-	pdftotext := tool(t, "pdftotext")
+	pdftotext := needs.Program(t, "pdftotext")
 	ctx := opened(t)
 	var pdf []byte
 	require.NoError(t, chromedp.Do(ctx, chromedp.Func(func(ctx context.Context, target *chromedp.Target) error {

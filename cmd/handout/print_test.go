@@ -11,26 +11,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
-)
 
-// tool returns the path of a program that a test drives. Where it is missing
-// the test is skipped, but not in CI.
-func tool(tb testing.TB, name string) string {
-	tb.Helper()
-	path, err := exec.LookPath(name)
-	if err != nil {
-		if os.Getenv("CI") != "" {
-			tb.Fatalf("CI needs %s", name)
-		}
-		tb.Skipf("%s is not installed", name)
-	}
-	return path
-}
+	"saywhy/cmd/internal/needs"
+)
 
 // chromium runs the browser over a page and returns its standard output.
 func chromium(tb testing.TB, page string, args ...string) string {
 	tb.Helper()
-	browser := tool(tb, "chromium")
+	browser := needs.Program(tb, "chromium")
 	dir := tb.TempDir()
 	file := filepath.Join(dir, "page.html")
 	require.NoError(tb, os.WriteFile(file, []byte(page), 0o600))
@@ -51,7 +39,7 @@ func chromium(tb testing.TB, page string, args ...string) string {
 func printed(tb testing.TB, page string) []string {
 	tb.Helper()
 	pdf := filepath.Join(tb.TempDir(), "page.pdf")
-	text := tool(tb, "pdftotext")
+	text := needs.Program(tb, "pdftotext")
 	chromium(tb, page, "--no-pdf-header-footer", "--print-to-pdf="+pdf)
 	out, err := exec.Command(text, pdf, "-").Output()
 	require.NoError(tb, err)

@@ -6,7 +6,6 @@ import (
 	"net/http"
 	"net/http/httptest"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"testing"
 	"time"
@@ -15,6 +14,8 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
+
+	"saywhy/cmd/internal/needs"
 )
 
 // tab is a tab of a real browser, with nothing kept from any other.
@@ -45,14 +46,7 @@ func serveTest(tb testing.TB, h http.Handler) string {
 // chromium starts Debian's browser, once a test.
 func chromium(tb testing.TB) context.Context {
 	tb.Helper()
-	name, err := exec.LookPath("chromium")
-	if err != nil {
-		if os.Getenv("CI") != "" {
-			tb.Fatal("CI needs chromium")
-		}
-		tb.Skip("chromium is not installed")
-	}
-	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(name), chromedp.NoSandbox, chromedp.DisableGPU,
+	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(needs.Program(tb, "chromium")), chromedp.NoSandbox, chromedp.DisableGPU,
 		chromedp.UserDataDir(tb.TempDir()), chromedp.WSURLReadTimeout(2*time.Minute), chromedp.Flag("disable-quic", true))
 	ctx, stop := chromedp.NewExecAllocator(context.Background(), options...)
 	tb.Cleanup(stop)
@@ -165,19 +159,6 @@ func (t *tab) shoot(name string) {
 	picture, err := chromedp.Run(t.ctx, chromedp.FullScreenshot(100))
 	require.NoError(t.tb, err)
 	require.NoError(t.tb, os.WriteFile(filepath.Join(dir, name+".png"), picture, 0o600))
-}
-
-// node returns the path of a file in an npm package that tests use.
-func node(tb testing.TB, name string) string {
-	tb.Helper()
-	path := filepath.Join(os.Getenv("SAYWHY_NODE_MODULES"), filepath.FromSlash(name))
-	if _, err := os.Stat(path); os.Getenv("SAYWHY_NODE_MODULES") == "" || err != nil {
-		if os.Getenv("CI") != "" {
-			tb.Fatalf("CI needs %s below SAYWHY_NODE_MODULES", name)
-		}
-		tb.Skipf("%s is not installed; SAYWHY_NODE_MODULES names the folder it is in", name)
-	}
-	return path
 }
 
 // How long a test waits for what a browser does beside, and how often it looks.

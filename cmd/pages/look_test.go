@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"saywhy/cmd/internal/needs"
+
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -135,7 +137,7 @@ func TestTheTutorsPagesInEveryState(t *testing.T) {
 
 // TestTheMeasureFindsWhatFallsShort: a page made badly on purpose.
 func TestTheMeasureFindsWhatFallsShort(t *testing.T) {
-	axe, err := os.ReadFile(node(t, "axe-core/axe.min.js"))
+	axe, err := os.ReadFile(needs.Module(t, "axe-core/axe.min.js"))
 	require.NoError(t, err)
 	measure, err := os.ReadFile("testdata/measure.js")
 	require.NoError(t, err)
@@ -153,7 +155,7 @@ func TestTheMeasureFindsWhatFallsShort(t *testing.T) {
 }
 
 func checkStates(t *testing.T, home string, list []state) {
-	axe, err := os.ReadFile(node(t, "axe-core/axe.min.js"))
+	axe, err := os.ReadFile(needs.Module(t, "axe-core/axe.min.js"))
 	require.NoError(t, err)
 	measure, err := os.ReadFile("testdata/measure.js")
 	require.NoError(t, err)

@@ -17,6 +17,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"saywhy/cmd/demo"
+	"saywhy/cmd/internal/needs"
 	"saywhy/corpus"
 )
 
@@ -154,13 +155,7 @@ func TestGroupFormats(t *testing.T) {
 // TestGroupCountsAgain has the figures of the report counted from its CSV by a
 // script that shares nothing with this program.
 func TestGroupCountsAgain(t *testing.T) {
-	python, err := exec.LookPath("python3")
-	if err != nil {
-		if os.Getenv("CI") != "" {
-			t.Fatal("CI needs python3")
-		}
-		t.Skip("python3 is not installed")
-	}
+	python := needs.Program(t, "python3")
 	course, dir := demoCourse(t), t.TempDir()
 	for _, format := range []string{"csv", "json"} {
 		got := sayWhy(t, "", "group", course, "--format", format, "--output", filepath.Join(dir, "group."+format))

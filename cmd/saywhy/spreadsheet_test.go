@@ -1,11 +1,12 @@
 package main
 
 import (
-	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"saywhy/cmd/internal/needs"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -15,13 +16,7 @@ import (
 // filters are those of its command line.
 func calc(tb testing.TB, home, in, to, dir string, more ...string) {
 	tb.Helper()
-	office, err := exec.LookPath("soffice")
-	if err != nil {
-		if os.Getenv("CI") != "" {
-			tb.Fatal("CI needs LibreOffice Calc")
-		}
-		tb.Skip("LibreOffice Calc is not installed")
-	}
+	office := needs.Program(tb, "soffice")
 	args := append([]string{"--headless", "-env:UserInstallation=file://" + filepath.ToSlash(home)}, more...)
 	out, err := exec.Command(office, append(args, "--convert-to", to, "--outdir", dir, in)...).CombinedOutput()
 	require.NoError(tb, err, "%s", out)

@@ -10,6 +10,8 @@ import (
 	"strings"
 	"testing"
 
+	"saywhy/cmd/internal/needs"
+
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -59,13 +61,7 @@ func TestWordsToPrint(t *testing.T) {
 
 // TestWordsPageInABrowser prints the page through Chromium.
 func TestWordsPageInABrowser(t *testing.T) {
-	browser, err := exec.LookPath("chromium")
-	if err != nil {
-		if os.Getenv("CI") != "" {
-			t.Fatal("CI needs chromium")
-		}
-		t.Skip("chromium is not installed")
-	}
+	browser := needs.Program(t, "chromium")
 	dir := t.TempDir()
 	page := filepath.Join(dir, "words.html")
 	require.NoError(t, os.WriteFile(page, []byte(ok(t, "words", "soups", "--sense", "aroma", "--format", "html")), 0o600))
