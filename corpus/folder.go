@@ -17,6 +17,10 @@ type FolderOptions struct {
 	Lexicon *lexicon.Lexicon // tells dishes in names; may be nil
 	Course  *lexicon.Course  // sessions, learners, columns and headings; may be nil
 	Files   int              // how many files are read at a time; 0 is one a core
+
+	// Anyone yields a text too whose learner or session cannot be told, with
+	// what can be told of it, for those who care for the words alone.
+	Anyone bool
 }
 
 // ahead is how many texts of one file may wait to be taken.
@@ -46,7 +50,7 @@ func Folder(ctx context.Context, fsys fs.FS, o FolderOptions) iter.Seq2[Evaluati
 		inner, cancel := context.WithCancel(ctx)
 		course := courseOrEmpty(o.Course)
 		r := &folderReader{
-			ctx: inner, fsys: fsys, course: course,
+			ctx: inner, fsys: fsys, course: course, anyone: o.Anyone,
 			places: newPlaces(o.Lexicon, course), headings: newSectionHeadings(course.Headings),
 		}
 		defer r.working.Wait()
@@ -64,7 +68,9 @@ func Folder(ctx context.Context, fsys fs.FS, o FolderOptions) iter.Seq2[Evaluati
 						return
 					}
 				default:
-					f.Learner = spelt.first(f.Learner)
+					if f.Learner != "" {
+						f.Learner = spelt.first(f.Learner)
+					}
 					if !yield(f.Evaluation, nil) {
 						return
 					}
@@ -93,6 +99,7 @@ type folderReader struct {
 	places   *places
 	headings sectionHeadings
 	course   *lexicon.Course
+	anyone   bool
 	styles   styleCache
 	working  sync.WaitGroup
 }

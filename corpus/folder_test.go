@@ -131,3 +131,32 @@ func TestReadingEndsWhenItsContextOrItsConsumerDoes(t *testing.T) {
 	}
 	assert.Equal(t, why, last)
 }
+
+// TestAnyonesTextsAreReadWhenOnlyTheirWordsMatter: what names do not tell is
+// then empty, and what they tell is there all the same.
+func TestAnyonesTextsAreReadWhenOnlyTheirWordsMatter(t *testing.T) {
+	dir := fstest.MapFS{
+		"leek soup.txt":             file("It was thick."),
+		"soups/feedback.txt":        file("It was hot."),
+		"ann or ben/2 fish pie.txt": file("It was pale."),
+		"form.csv":                  file("dish,evaluation\nleek soup,It was thin.\n"),
+		"empty.txt":                 file(" "),
+	}
+	var got, rest []string
+	for e, err := range Folder(t.Context(), dir, FolderOptions{Lexicon: builtin(t), Anyone: true}) {
+		if err != nil {
+			rest = append(rest, err.Error())
+			continue
+		}
+		got = append(got, fmt.Sprintf("%s|%s|%s|%s", e.Source, e.Dish, e.Role, e.Text))
+	}
+	assert.Equal(t, []string{
+		"ann or ben/2 fish pie.txt|fish pie|learner|It was pale.", "form.csv, row 2|leek soup|learner|It was thin.",
+		"leek soup.txt|leek soup|learner|It was thick.", "soups/feedback.txt|soups|adult|It was hot.",
+	}, got)
+	require.Len(t, rest, 1)
+	assert.Contains(t, rest[0], "empty.txt: holds no text")
+	texts, rest := readFolder(t, dir, nil)
+	assert.Len(t, texts, 1, "the others have no session or no learner")
+	assert.Len(t, rest, 4)
+}

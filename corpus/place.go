@@ -78,7 +78,8 @@ func newPlaces(lex *lexicon.Lexicon, course *lexicon.Course) *places {
 }
 
 // evaluation places the text of a file by what is told of it, by its path, and
-// where both are silent by the hint. The text itself is not filled in.
+// where both are silent by the hint. The text itself is not filled in. With an
+// error it returns what can be told all the same.
 func (p *places) evaluation(name string, given, hint facts) (Evaluation, error) {
 	names := p.names(name)
 	e := Evaluation{Learner: given.learner, Dish: given.dish, Role: given.role, Date: given.date}
@@ -107,6 +108,7 @@ func (p *places) evaluation(name string, given, hint facts) (Evaluation, error) 
 		}
 	}
 	if err := p.learnerAndDish(names, &e, session, hint); err != nil {
+		_ = p.completed(&e, session) // the first error is the one to mend
 		return e, err
 	}
 	if err := p.completed(&e, session); err != nil {

@@ -1,10 +1,10 @@
 package main
 
 import (
+	"context"
+	"errors"
 	"fmt"
-	"io/fs"
 	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -28,30 +28,34 @@ func newDishSuggest(s streams) *cobra.Command {
 	c := &cobra.Command{
 		Use:   "suggest DIR",
 		Short: "Find words that learners use of a dish and the list lacks",
-		Long: `Reads a folder of evaluations (text files that end in .txt) and lists describing
-words that the word list of their dish lacks: those that set the dish apart from
-the others in the folder first. Each has two sentences it stands in, and the row
-that adds it, in which you write what it means.
+		Long: `Reads the learners' evaluations below a folder, of every kind that "saywhy group"
+reads (.txt, .md, .docx, .odt, .csv, .xlsx), and lists describing words that the
+word list of their dish lacks: those that set the dish apart from the others in
+the folder first. Each has two sentences it stands in, and the row that adds it,
+in which you write what it means. What cannot be read is listed last, or on
+standard error in the formats json and csv.
 
-The dish of a text is the name of the folder it lies in, or else --dish, or else
-the last words of its own name (tamsin-lentil-soup.txt). With folders for several
-dishes, --dish shows one of them. In the format csv the words make a sheet for
-"saywhy dish import", once you have filled in the meanings.`,
+The dish of a text stands in its front matter or a column of its form, in the
+names of its file and folders (soups/tamsin.txt, tamsin-lentil-soup.docx), or is
+that of its session in course.yaml. --dish names it for texts that tell none;
+with texts of several dishes it shows one of them. Whose a text is need not be
+told. In the format csv the words make a sheet for "saywhy dish import", once you
+have filled in the meanings.`,
 		Example: `  saywhy dish suggest evaluations --course my-course
   saywhy dish suggest evaluations --dish soups --format csv`,
 		Args: func(_ *cobra.Command, args []string) error {
 			if len(args) != 1 {
-				return fmt.Errorf("dish suggest needs one folder of text files and %d were named", len(args))
+				return fmt.Errorf("dish suggest needs one folder of evaluations and %d were named", len(args))
 			}
 			return nil
 		},
-		RunE: func(_ *cobra.Command, args []string) error {
+		RunE: func(c *cobra.Command, args []string) error {
 			o.dir = args[0]
-			return dishSuggest(s, o)
+			return dishSuggest(c.Context(), s, o)
 		},
 	}
 	f := c.Flags()
-	f.StringVar(&o.dish, "dish", "", "the dish of the texts that lie in no folder of their own, or the one to show")
+	f.StringVar(&o.dish, "dish", "", "the dish of the texts that tell none, or the one to show")
 	courseFlag(f, &o.course)
 	f.IntVar(&o.most, "most", o.most, "how many words of a dish to list at most; 0 lists all")
 	f.StringVar(&o.format, "format", o.format, "text, json, or csv for a spreadsheet")
@@ -77,7 +81,7 @@ type exampleRow struct {
 	Text string `json:"text"`
 }
 
-func dishSuggest(s streams, o dishSuggestOptions) error {
+func dishSuggest(ctx context.Context, s streams, o dishSuggestOptions) error {
 	if o.format != "text" && o.format != "json" && o.format != "csv" {
 		return fmt.Errorf("there is no format %q; use --format text, --format json or --format csv", o.format)
 	}
@@ -87,21 +91,25 @@ func dishSuggest(s streams, o dishSuggestOptions) error {
 	if err := isTexts(o.dir); err != nil {
 		return err
 	}
+	o.course = courseOf(o.dir, o.course)
 	lex, course, analyzer, err := loadCourseAnalyzer(o.course)
 	if err != nil {
 		return err
 	}
+	words := learnersTexts{lex: lex, course: course, analyzer: analyzer}
 	only := ""
 	if o.dish != "" {
-		d, _, err := cooked(lex, course, o.dish)
-		if err != nil {
+		if words.otherwise, _, err = cooked(lex, course, o.dish); err != nil {
 			return err
 		}
-		only = d.Name
+		only = words.otherwise.Name
 	}
-	texts, err := evaluations(lex, course, analyzer, o.dir, only)
-	if err != nil {
-		return err
+	texts, unread := words.read(ctx, o.dir)
+	if err := ctx.Err(); err != nil {
+		return fmt.Errorf("the folder was not read to its end: %w", err)
+	}
+	if len(texts) == 0 {
+		return noEvaluation(o.dir, unread)
 	}
 	var dishes []string
 	for _, d := range lex.Types() {
@@ -127,11 +135,16 @@ func dishSuggest(s streams, o dishSuggestOptions) error {
 	}
 	switch o.format {
 	case "json":
+		tellUnread(s, unread)
 		return writeJSON(s.out, rows)
 	case "csv":
-		return suggestionSheet(s, lex, dishes, rows)
+		if err := suggestionSheet(s, lex, dishes, rows); err != nil {
+			return err
+		}
+		tellUnread(s, unread)
+		return nil
 	}
-	return writeSuggestions(s, o, texts, dishes, rows)
+	return writeSuggestions(s, o, texts, dishes, rows, unread)
 }
 
 func isTexts(dir string) error {
@@ -140,64 +153,80 @@ func isTexts(dir string) error {
 	case err != nil:
 		return fmt.Errorf("there is no folder called %q; check the name", dir)
 	case !info.IsDir():
-		return fmt.Errorf("%q is a file; name the folder that the text files lie in", dir)
+		return fmt.Errorf("%q is a file; name the folder that the evaluations lie in", dir)
 	}
 	return nil
 }
 
-// evaluations reads every text file of a folder and of the folders in it.
-func evaluations(lex *lexicon.Lexicon, course *lexicon.Course, a *analyze.Analyzer, dir, dish string) ([]corpus.Reported, error) {
-	var out []corpus.Reported
-	err := filepath.WalkDir(dir, func(path string, e fs.DirEntry, err error) error {
-		if err != nil {
-			return fmt.Errorf("%q cannot be read; check that you may read it", path)
-		}
-		if hidden := strings.HasPrefix(e.Name(), ".") && path != dir; hidden && e.IsDir() {
-			return fs.SkipDir
-		} else if hidden || e.IsDir() || !strings.EqualFold(filepath.Ext(path), ".txt") {
-			return nil
-		}
-		text, err := readText(nil, path)
-		if err != nil {
-			return err
-		}
-		name, err := filepath.Rel(dir, path)
-		if err != nil {
-			name = path
-		}
-		d, err := dishOf(lex, course, name, dish)
-		if err != nil {
-			return fmt.Errorf("%q: %w", path, err)
-		}
-		report := a.Read(analyze.Input{Text: text}, analyze.Brief{Dish: d, Questions: 1})
-		out = append(out, corpus.Reported{Name: filepath.ToSlash(name), Dish: d.Name, Report: report})
-		return nil
-	})
-	if err == nil && len(out) == 0 {
-		err = fmt.Errorf("there is no text file in %q; evaluations end in .txt", dir)
-	}
-	return out, err
+// learnersTexts reads learners' evaluations for the words that a list lacks.
+type learnersTexts struct {
+	lex       *lexicon.Lexicon
+	course    *lexicon.Course
+	analyzer  *analyze.Analyzer
+	otherwise lexicon.Dish // of a text whose dish cannot be told; none, and such a text is not read
 }
 
-// dishOf tells the dish of a text by the folder it lies in, by the dish that
-// was named, or by the last words of its own name.
-func dishOf(lex *lexicon.Lexicon, course *lexicon.Course, file, named string) (lexicon.Dish, error) {
-	spaced := strings.NewReplacer("-", " ", "_", " ")
-	for dir := filepath.Dir(file); dir != "." && dir != string(filepath.Separator); dir = filepath.Dir(dir) {
-		for _, name := range []string{filepath.Base(dir), spaced.Replace(filepath.Base(dir))} {
-			if d, _, err := cooked(lex, course, name); err == nil {
+// read reads every learner's text below a folder, and returns what could not be
+// read beside them.
+func (l learnersTexts) read(ctx context.Context, dir string) (texts []corpus.Reported, unread []*corpus.Unplaced) {
+	folder := corpus.Folder(ctx, os.DirFS(dir), corpus.FolderOptions{Lexicon: l.lex, Course: l.course, Anyone: true})
+	for e, err := range folder {
+		var wrong *corpus.Unplaced
+		switch {
+		case errors.As(err, &wrong):
+			unread = append(unread, wrong)
+			continue
+		case err != nil || e.Role == analyze.Adult:
+			continue
+		}
+		dish, err := l.dish(e)
+		if err != nil {
+			unread = append(unread, &corpus.Unplaced{Source: e.Source, Reason: oneLine(err.Error())})
+			continue
+		}
+		report := l.analyzer.Read(analyze.Input{Text: e.Text, Role: e.Role}, analyze.Brief{Dish: dish, Questions: 1})
+		texts = append(texts, corpus.Reported{Name: e.Source, Dish: dish.Name, Report: report})
+	}
+	return texts, unread
+}
+
+// dish returns the dish type of a text.
+func (l learnersTexts) dish(e corpus.Evaluation) (lexicon.Dish, error) {
+	told := e.Dish != ""
+	if told {
+		for _, name := range []string{e.Dish, strings.NewReplacer("-", " ", "_", " ").Replace(e.Dish)} { // as names of files have it
+			if d, _, err := cooked(l.lex, l.course, name); err == nil {
 				return d, nil
 			}
 		}
 	}
-	if named != "" {
-		return lex.Find(named)
+	switch {
+	case l.otherwise.Name != "":
+		return l.otherwise, nil
+	case told:
+		return lexicon.Dish{}, fmt.Errorf("its dish %q is none that is known; name the kind of dish with --dish, or put it into a folder named after the kind, such as soups", e.Dish)
 	}
-	name := strings.TrimSuffix(filepath.Base(file), filepath.Ext(file))
-	if d, err := lex.Find(strings.TrimRight(spaced.Replace(name), "0123456789 ")); err == nil {
-		return d, nil
+	return lexicon.Dish{}, errors.New("its dish cannot be told; name it with --dish, or put the text into a folder named after the dish, such as soups")
+}
+
+// noEvaluation says that no text in a folder can be read, with the first reason.
+func noEvaluation(dir string, unread []*corpus.Unplaced) error {
+	if len(unread) == 0 {
+		return fmt.Errorf("there is no evaluation in %q; put texts into it, such as \"soups/amina.txt\"", dir)
 	}
-	return lexicon.Dish{}, fmt.Errorf("the dish of this text cannot be told; name it with --dish, or put the text into a folder named after the dish, such as soups")
+	more := ""
+	if n := len(unread) - 1; n > 0 {
+		more = fmt.Sprintf(" (and %d more)", n)
+	}
+	return fmt.Errorf("there is no evaluation in %q that can be read: %q %s%s", dir, unread[0].Source, unread[0].Reason, more)
+}
+
+// tellUnread lists on standard error what was not read, a line each: what goes
+// to standard output in these formats is for programs.
+func tellUnread(s streams, unread []*corpus.Unplaced) {
+	for _, u := range unread {
+		fmt.Fprintf(s.err, "saywhy: not read: %q %s\n", u.Source, u.Reason)
+	}
 }
 
 func newSuggestionRow(dish string, s corpus.Suggestion) suggestionRow {
@@ -229,7 +258,7 @@ func suggestionSheet(s streams, lex *lexicon.Lexicon, dishes []string, rows []su
 	return lex.WriteSheet(s.out, words)
 }
 
-func writeSuggestions(s streams, o dishSuggestOptions, texts []corpus.Reported, dishes []string, rows []suggestionRow) error {
+func writeSuggestions(s streams, o dishSuggestOptions, texts []corpus.Reported, dishes []string, rows []suggestionRow, unread []*corpus.Unplaced) error {
 	p := newPaper(s.page)
 	for _, d := range dishes {
 		n := 0
@@ -272,6 +301,12 @@ func writeSuggestions(s streams, o dishSuggestOptions, texts []corpus.Reported, 
 			folder = "your course folder"
 		}
 		p.item("", fmt.Sprintf("The rows belong into dishes/ in %s; \"saywhy dish new\" makes the file.", folder))
+	}
+	if len(unread) > 0 {
+		p.heading("NOT READ")
+		for _, u := range unread {
+			p.item("  - ", u.Source+": "+u.Reason)
+		}
 	}
 	return p.flush(s.out)
 }

@@ -1,7 +1,10 @@
 package main
 
 import (
+	"archive/zip"
+	"bytes"
 	"encoding/json"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -9,6 +12,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"github.com/xuri/excelize/v2"
 )
 
 func readBack(tb testing.TB, parts ...string) string {
@@ -131,7 +135,7 @@ func evaluationsFolder(tb testing.TB) string {
 		"soups/ben.txt":           "The soup was squimpy. It was golden.",
 		"cakes/cat.txt":           "The cake was golden. The sponge felt squidgeful.",
 		"dev-lentil-soup.txt":     "The soup was very squimppy.",
-		"soups/notes.md":          "not a text",
+		"soups/scan.pdf":          "%PDF-1.7",
 		".hidden/secret-soup.txt": "The soup was hiddenish.",
 	} {
 		path := filepath.Join(dir, filepath.FromSlash(name))
@@ -148,11 +152,16 @@ func TestSuggestFindsWordsTheListLacks(t *testing.T) {
 		assert.Contains(t, out, want)
 	}
 	assert.NotContains(t, out, "hiddenish")
+	assert.Contains(t, out, "NOT READ\n  - soups/scan.pdf: is a PDF")
 	assert.NotContains(t, ok(t, "dish", "suggest", dir, "--dish", "soups"), "squidgeful")
 	assert.NotContains(t, ok(t, "dish", "suggest", filepath.Join(dir, "soups"), "--dish", "soups"), "log-likelihood", "with one dish there is nothing to compare")
 
 	var rows []suggestionRow
-	require.NoError(t, json.Unmarshal([]byte(ok(t, "dish", "suggest", dir, "--format", "json", "--most", "1")), &rows))
+	got := sayWhy(t, "", "dish", "suggest", dir, "--format", "json", "--most", "1")
+	require.Equal(t, exitDone, got.status)
+	assert.Contains(t, got.err, "not read: \"soups/scan.pdf\" is a PDF")
+	assert.Equal(t, 1, strings.Count(got.err, "\n"))
+	require.NoError(t, json.Unmarshal([]byte(got.out), &rows))
 	require.NotEmpty(t, rows)
 	assert.Len(t, rows[len(rows)-1].Examples, 2)
 }
@@ -168,8 +177,10 @@ func TestAddingASuggestedWordIsOneStep(t *testing.T) {
 	assert.Contains(t, ok(t, "words", "soups", "--course", dir), "squimpy")
 	assert.NotContains(t, ok(t, "dish", "suggest", texts, "--course", dir), "squimpy:")
 
-	sheet := ok(t, "dish", "suggest", texts, "--dish", "soups", "--format", "csv")
-	assert.Contains(t, refused(t, "dish", "import", "soups", file(t, "s.csv", sheet), "--course", course(t, nil)), "has no meaning")
+	sheet := sayWhy(t, "", "dish", "suggest", texts, "--dish", "soups", "--format", "csv")
+	require.Equal(t, exitDone, sheet.status)
+	assert.Contains(t, sheet.err, "scan.pdf")
+	assert.Contains(t, refused(t, "dish", "import", "soups", file(t, "s.csv", sheet.out), "--course", course(t, nil)), "has no meaning")
 }
 
 func TestSuggestSaysWhatItNeeds(t *testing.T) {
@@ -178,9 +189,69 @@ func TestSuggestSaysWhatItNeeds(t *testing.T) {
 	assert.Contains(t, refused(t, "dish", "suggest", filepath.Join(dir, "soups"), "--dish", "soops"), `"soups"`)
 	assert.Contains(t, refused(t, "dish", "suggest", filepath.Join(dir, "nowhere")), "no folder called")
 	assert.Contains(t, refused(t, "dish", "suggest", filepath.Join(dir, "dev-lentil-soup.txt")), "is a file")
-	assert.Contains(t, refused(t, "dish", "suggest", t.TempDir()), "no text file")
+	assert.Contains(t, refused(t, "dish", "suggest", t.TempDir()), "no evaluation")
 	assert.Contains(t, refused(t, "dish", "suggest", dir, "--format", "csv"), "--dish")
 	assert.Contains(t, refused(t, "dish", "suggest", dir, "--most", "-1"), "--most")
-	require.NoError(t, os.WriteFile(filepath.Join(dir, "mystery.txt"), []byte("It was hot."), 0o600))
-	assert.Contains(t, refused(t, "dish", "suggest", dir), "cannot be told")
+	mystery := filepath.Join(t.TempDir(), "texts")
+	require.NoError(t, os.MkdirAll(mystery, 0o755))
+	require.NoError(t, os.WriteFile(filepath.Join(mystery, "mystery.txt"), []byte("It was hot."), 0o600))
+	assert.Contains(t, refused(t, "dish", "suggest", mystery), "cannot be told")
+	ok(t, "dish", "suggest", mystery, "--dish", "soups")
+	require.NoError(t, os.WriteFile(filepath.Join(mystery, "ann 01 xylophone quartet.txt"), []byte("It was hot."), 0o600))
+	require.NoError(t, os.WriteFile(filepath.Join(mystery, "ann 02 leek soup.txt"), []byte("It was squimpy."), 0o600))
+	out := strings.Join(strings.Fields(ok(t, "dish", "suggest", mystery)), " ")
+	assert.Contains(t, out, "FROM 1 TEXT There is no other dish")
+	assert.Contains(t, out, "ann 01 xylophone quartet.txt: its dish \"xylophone quartet\" is none that is known")
+	assert.Contains(t, out, "mystery.txt: its dish cannot be told")
+}
+
+// TestSuggestReadsWhatAGroupIsReadFrom: one text of each format, with the dish
+// told in each of the ways there are, and nobody's name needed.
+func TestSuggestReadsWhatAGroupIsReadFrom(t *testing.T) {
+	dir := t.TempDir()
+	paragraph := func(s string) string { return "<w:p><w:r><w:t>" + s + "</w:t></w:r></w:p>" }
+	for name, data := range map[string]string{
+		"soups/a.txt":              "The soup was squimpy.",
+		"b.md":                     "---\ndish: leek soup\n---\nThe soup was squimpy.",
+		"c 01 leek soup.docx":      zipped(t, "word/document.xml", `<w:document xmlns:w="http://schemas.openxmlformats.org/wordprocessingml/2006/main"><w:body>`+paragraph("The soup was squimpy.")+`</w:body></w:document>`),
+		"d/tomato soup.odt":        zipped(t, "content.xml", `<office:document-content xmlns:office="urn:oasis:names:tc:opendocument:xmlns:office:1.0" xmlns:text="urn:oasis:names:tc:opendocument:xmlns:text:1.0"><office:body><office:text><text:p>The soup was squimpy.</text:p></office:text></office:body></office:document-content>`),
+		"form.csv":                 "dish,evaluation,feedback\nleek soup,The soup was squimpy.,The soup was grandmaish.\n",
+		"session 3/e.txt":          "The soup was squimpy.",
+		"adult feedback soups.txt": "The soup was mumsome.",
+		"course.yaml":              "sessions:\n  - {title: Week 3, dish: leek soup}\n",
+		"soups/scan.jpg":           "\xff\xd8",
+		"soups/broken.docx":        "PK\x03\x04",
+	} {
+		path := filepath.Join(dir, filepath.FromSlash(name))
+		require.NoError(t, os.MkdirAll(filepath.Dir(path), 0o755))
+		require.NoError(t, os.WriteFile(path, []byte(data), 0o600))
+	}
+	sheet := excelize.NewFile()
+	require.NoError(t, sheet.SetSheetRow("Sheet1", "A1", &[]string{"dish", "evaluation"}))
+	require.NoError(t, sheet.SetSheetRow("Sheet1", "A2", &[]string{"leek soup", "The soup was squimpy."}))
+	require.NoError(t, sheet.SaveAs(filepath.Join(dir, "form.xlsx")))
+
+	got := sayWhy(t, "", "dish", "suggest", dir, "--format", "json")
+	require.Equal(t, exitDone, got.status, got.err)
+	var rows []suggestionRow
+	require.NoError(t, json.Unmarshal([]byte(got.out), &rows))
+	require.Len(t, rows, 1, got.out)
+	assert.Equal(t, "squimpy", rows[0].Word)
+	assert.Equal(t, 7, rows[0].Texts, "%s", got.err)
+	assert.Equal(t, 2, strings.Count(got.err, "\n"), got.err)
+	assert.Contains(t, got.err, "soups/scan.jpg")
+	assert.Contains(t, got.err, "soups/broken.docx")
+}
+
+// zipped is a packed file with one part.
+func zipped(tb testing.TB, part, data string) string {
+	tb.Helper()
+	var b bytes.Buffer
+	z := zip.NewWriter(&b)
+	w, err := z.Create(part)
+	require.NoError(tb, err)
+	_, err = io.WriteString(w, data)
+	require.NoError(tb, err)
+	require.NoError(tb, z.Close())
+	return b.String()
 }

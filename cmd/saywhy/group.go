@@ -98,11 +98,7 @@ func group(ctx context.Context, s streams, o groupOptions) error {
 	if err := isFolder(o.dir); err != nil {
 		return err
 	}
-	if o.course == "" {
-		if _, err := os.Stat(filepath.Join(o.dir, lexicon.CourseFile)); err == nil {
-			o.course = o.dir
-		}
-	}
+	o.course = courseOf(o.dir, o.course)
 	lex, course, analyzer, err := loadCourseAnalyzer(o.course)
 	if err != nil {
 		return err
@@ -134,6 +130,17 @@ func group(ctx context.Context, s streams, o groupOptions) error {
 	}
 	_, err = fmt.Fprintf(s.out, "Wrote the report to %s.\n", o.output)
 	return err
+}
+
+// courseOf is the course that a folder of evaluations is read with: the one that
+// was named, or else the folder itself when it has a course.yaml.
+func courseOf(dir, course string) string {
+	if course == "" {
+		if _, err := os.Stat(filepath.Join(dir, lexicon.CourseFile)); err == nil {
+			return dir
+		}
+	}
+	return course
 }
 
 // nothingToReport says that a folder holds no evaluation, with the first thing

@@ -8,7 +8,6 @@ import (
 	"runtime"
 	"sync"
 
-	"saywhy/analyze"
 	"saywhy/cmd/grouppage"
 	"saywhy/cmd/pages"
 	"saywhy/corpus"
@@ -49,22 +48,8 @@ func (g *servedGroup) texts() ([]corpus.Reported, error) {
 	g.mu.Lock()
 	defer g.mu.Unlock()
 	shelf := g.library.Current()
-	var out []corpus.Reported
-	for e, err := range g.evaluations(shelf) {
-		if err != nil || e.Role == analyze.Adult {
-			continue
-		}
-		name := e.Dish
-		if s, ok := shelf.Course.Session(e.Session); name == "" && ok {
-			name = s.Dish
-		}
-		dish, _, err := shelf.Course.Cooked(shelf.Lexicon, name)
-		if err != nil {
-			dish = shelf.Lexicon.General()
-		}
-		report := shelf.Analyzer.Read(analyze.Input{Text: e.Text, Role: e.Role}, analyze.Brief{Dish: dish, Questions: 1})
-		out = append(out, corpus.Reported{Name: e.Source, Dish: dish.Name, Report: report})
-	}
+	words := learnersTexts{lex: shelf.Lexicon, course: shelf.Course, analyzer: shelf.Analyzer, otherwise: shelf.Lexicon.General()}
+	out, _ := words.read(context.Background(), g.dir)
 	if len(out) == 0 {
 		return nil, errors.New("no evaluation was found in the folder")
 	}
