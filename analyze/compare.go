@@ -111,21 +111,18 @@ func vagueFates(before, after *Report, pairs []SentencePair) []VagueFate {
 	}
 	for i := range before.Sentences {
 		s := &before.Sentences[i]
-		var here []Vague
+		here := map[string][]Vague{} // by their words, those not yet met first
 		if n := to[s.N]; n > 0 {
-			here = after.Sentences[n-1].Vague
+			here = vagueByWords(after.Sentences[n-1].Vague)
 		}
-		used := make([]bool, len(here))
 		for _, v := range s.Vague {
 			fate := VagueFate{Text: v.Text, Fate: FateGone, Old: s.N}
-			for k, w := range here {
-				if !used[k] && normalise(w.Text) == normalise(v.Text) {
-					used[k] = true
-					fate.New, fate.Fate = to[s.N], FateStill
-					if !w.Bare {
-						fate.Fate = FateBacked
-					}
-					break
+			words := normalise(v.Text)
+			if left := here[words]; len(left) > 0 {
+				here[words] = left[1:]
+				fate.New, fate.Fate = to[s.N], FateStill
+				if !left[0].Bare {
+					fate.Fate = FateBacked
 				}
 			}
 			if v.Bare {
@@ -135,12 +132,12 @@ func vagueFates(before, after *Report, pairs []SentencePair) []VagueFate {
 	}
 	for i := range after.Sentences {
 		s := &after.Sentences[i]
-		var there []Vague
+		there := map[string][]Vague{}
 		if n := from[s.N]; n > 0 {
-			there = before.Sentences[n-1].Vague
+			there = vagueByWords(before.Sentences[n-1].Vague)
 		}
 		for _, v := range s.Vague {
-			if v.Bare && !holdsVague(there, v.Text) {
+			if v.Bare && len(there[normalise(v.Text)]) == 0 {
 				out = append(out, VagueFate{Text: v.Text, Fate: FateNew, New: s.N})
 			}
 		}
@@ -148,13 +145,13 @@ func vagueFates(before, after *Report, pairs []SentencePair) []VagueFate {
 	return out
 }
 
-func holdsVague(list []Vague, text string) bool {
+func vagueByWords(list []Vague) map[string][]Vague {
+	out := map[string][]Vague{}
 	for _, v := range list {
-		if normalise(v.Text) == normalise(text) {
-			return true
-		}
+		words := normalise(v.Text)
+		out[words] = append(out[words], v)
 	}
-	return false
+	return out
 }
 
 // questionFate tells whether the new draft answers a question of the old one:

@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -30,9 +31,42 @@ func (d splitter) read(r *reading) {
 func (splitter) split(text string) []span {
 	var out []span
 	for _, para := range paragraphs(text) {
+		first := len(out)
 		out = appendSentences(out, text, para)
+		for n := first; n < len(out); n++ {
+			if long := out[n]; long.end-long.start > maxSentence {
+				out = slices.Replace(out, n, n+1, cutUp(text, long)...)
+			}
+		}
 	}
 	return out
+}
+
+// maxSentence is the longest sentence that is read in one piece, in bytes: some
+// 3,000 words. A sentence is weighed as a whole, word against word, so that one
+// without an end would take time by the square of its length. Nobody writes
+// such a thing; a stuck key and an attacker do.
+const maxSentence = 16 << 10
+
+// cutUp parts a sentence that is too long between words, where there are any.
+func cutUp(text string, s span) []span {
+	var out []span
+	for s.end-s.start > maxSentence {
+		at := strings.LastIndexFunc(text[s.start:s.start+maxSentence], unicode.IsSpace)
+		if at < 0 {
+			at = strings.IndexFunc(text[s.start+maxSentence:s.end], unicode.IsSpace)
+			if at < 0 {
+				break
+			}
+			at += maxSentence
+		}
+		piece := trim(text, span{s.start, s.start + at})
+		if piece.end > piece.start {
+			out = append(out, piece)
+		}
+		s = trim(text, span{s.start + at, s.end})
+	}
+	return append(out, s)
 }
 
 // line is one line of the text without its line end.

@@ -189,3 +189,31 @@ func TestSentencesOfMessyTexts(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, sentencesOf(c.text)) })
 	}
 }
+
+// TestASentenceWithoutAnEndIsCutUp: between words, with nothing lost; what has
+// no words stays in one piece.
+func TestASentenceWithoutAnEndIsCutUp(t *testing.T) {
+	for name, tt := range map[string]struct {
+		text   string
+		pieces int
+	}{
+		"an ordinary sentence":       {strings.Repeat("and it was crisp ", 200), 1},
+		"a stuck key":                {strings.Repeat("crisp and ", 10_000), 7},
+		"between ordinary sentences": {"It rose. " + strings.Repeat("it was soft ", 3_000) + ". It was hot.", 5},
+		"in many scripts":            {strings.Repeat("вкусно 好吃 ", 2_000), 3},
+		"a word without an end":      {strings.Repeat("soft-", 10_000), 1},
+		"such a word among others":   {"it was " + strings.Repeat("soft-", 10_000) + " and hot", 3},
+	} {
+		t.Run(name, func(t *testing.T) {
+			spans := splitter{}.split(tt.text)
+			assert.Len(t, spans, tt.pieces)
+			var words []string
+			for _, s := range spans {
+				piece := tt.text[s.start:s.end]
+				words = append(words, strings.Fields(piece)...)
+				assert.True(t, len(piece) <= maxSentence || !strings.Contains(piece, " "), "%d bytes", len(piece))
+			}
+			assert.Equal(t, strings.Fields(strings.ReplaceAll(tt.text, " .", "")), strings.Fields(strings.ReplaceAll(strings.Join(words, " "), " .", "")))
+		})
+	}
+}
