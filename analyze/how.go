@@ -64,6 +64,8 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			return clauseEnd(tokens, i+n), true
 		case next(1).in("hand", "eye", "touch", "feel", "spoonfuls"):
 			return i + 2, true
+		case next(1).in("fingers", "hands") || next(1).in("my", "her", "his", "your", "their") && next(2).in("hand", "hands", "fingers", "fingertips"):
+			return i + 2, true // "by my fingers": a tool in the mouth of those new to English
 		case next(1).norm == "the" && (next(2).norm == "method" || next(3).norm == "method"):
 			return i + 3, true // "by the slap-and-fold method"
 		case next(1).in("the", "a") && next(2).in("spoonful", "handful", "spoon", "teaspoon", "ladleful", "ladle", "tablespoon"):
@@ -84,7 +86,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if next(1).in("to") || i > 0 && (tokens[i-1].in("was", "be", "is", "are", "were", "get", "got")) {
 			return 0, false
 		}
-		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && h+1 < len(tokens) && (tokens[h+1].norm == "to" || tokens[h+1].norm == "for" && !(h+2 < len(tokens) && tokens[h+2].in("the", "ages")) || tokens[h+1].norm == "so") {
+		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && d.toWorkWith(tokens, h) {
 			return clauseEnd(tokens, i), true
 		}
 	case "with":
@@ -102,6 +104,14 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].norm == "machine") && next(1).norm != "any" && (d.cooking(tokens, i) || tokens[h].norm == "machine") {
 			return h + 1, true
 		}
+	case "thanks":
+		if next(1).norm == "to" && next(2).tag == "VBG" {
+			return clauseEnd(tokens, i), true // "thanks to peeling everything first": by
+		}
+	case "wearing":
+		if h := objectHead(tokens, i); i > 0 && h >= 0 && h-i <= 3 && tokens[h].in("glove", "gloves", "mitts", "goggles") && d.cooking(tokens, i) {
+			return h + 1, true
+		}
 	case "in":
 		if to, ok := d.portions(tokens, i); ok {
 			return to, true
@@ -115,7 +125,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if next(1).norm == "a" && (next(2).in("claw", "bridge") || next(3).in("claw", "bridge")) {
 			return i + 3, true
 		}
-	case "a", "one", "two", "bit", "little", "half":
+	case "a", "one", "two", "three", "four", "five", "six", "bit", "little", "half":
 		if t.norm == "one" && next(1).in("after", "by") && (next(2).norm == "one" || next(2).in("the", "another")) {
 			return i + 4, true
 		}
@@ -166,6 +176,12 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cooking(tokens, i) {
 			return i + 3, true
 		}
+		if t.norm == "on" && next(1).in("low", "medium", "high", "full") && !next(2).isNoun() && clauseHasVerb(tokens, i) {
+			return i + 2, true // the level of heat, without its noun
+		}
+		if t.in("on", "at") && (next(1).norm == "a" && next(2).in("slant", "diagonal", "angle") || next(1).norm == "an" && next(2).norm == "angle" || next(1).norm == "the" && next(2).in("diagonal", "slant", "bias")) && d.cooking(tokens, i) {
+			return i + 3, true
+		}
 		if to, ok := d.heat(tokens, i); ok {
 			return to, true
 		}
@@ -192,6 +208,9 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		if h := objectHead(tokens, i); t.norm == "under" && h >= 0 && tokens[h].in("board", "bowl") {
 			break // "a damp cloth under my board": where, to keep it still
 		}
+		if h := objectHead(tokens, i); t.norm == "under" && h >= 0 && h-i <= 5 && tokens[h].in("tap") && clauseHasVerb(tokens, i) {
+			return h + 1, !cooledBurn(tokens, i)
+		}
 		if h := objectHead(tokens, i); h >= 0 && h-i <= 5 && d.cooking(tokens, i) {
 			if t.norm == "off" && tokens[h].norm == "heat" {
 				return h + 1, true
@@ -202,7 +221,7 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		}
 	case "away":
 		// "peeled away from me", "poured it away from you"
-		if next(1).norm == "from" && (next(2).in("me", "you", "him", "her", "us", "myself", "yourself") || next(3).in("body", "face")) && d.cooking(tokens, i) {
+		if next(1).norm == "from" && (next(2).in("me", "you", "him", "her", "us", "myself", "yourself") || next(3).in("body", "face")) && (d.cooking(tokens, i) || i > 0 && tokens[i-1].in("going", "pointing", "facing", "tilted", "lid", "it", "them")) {
 			return i + 3, true
 		}
 	case "from":
@@ -225,6 +244,9 @@ func (d means) at(tokens []token, i int) (int, bool) {
 			}
 		}
 	}
+	if next(1).norm == "by" && next(2).norm == t.norm && t.word && t.norm != "side" {
+		return i + 3, true // "bit by bit", "spoon by spoon"
+	}
 	// ", shaking it the whole time": a participle clause behind an action.
 	if t.tag == "VBG" && i > 0 && d.accompanies(tokens, i) {
 		return clauseEnd(tokens, i), true
@@ -235,6 +257,45 @@ func (d means) at(tokens []token, i int) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// toWorkWith reports whether what follows the tool at token h tells what it was
+// used for: "used a fork to mix", "used two spoons and slid them in"; or nothing
+// follows, and the tool is all that is told ("I used a whisk").
+func (d means) toWorkWith(tokens []token, h int) bool {
+	if h+1 >= len(tokens) {
+		return true
+	}
+	n := &tokens[h+1]
+	switch {
+	case n.in("to", "so"), n.pause():
+		return true
+	case n.norm == "for":
+		return !(h+2 < len(tokens) && tokens[h+2].in("the", "ages"))
+	case n.norm == "and":
+		return h+2 < len(tokens) && tokens[h+2].tagIn("VBD", "VB", "VBP") && !linkingVerb(tokens[h+2].norm)
+	}
+	return false
+}
+
+// clauseHasVerb reports whether a verb stands before token i in its clause.
+func clauseHasVerb(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].isVerb() {
+			return true
+		}
+	}
+	return false
+}
+
+// cooledBurn reports whether a hand was held under the tap: first aid.
+func cooledBurn(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].kind == lexicon.Body || tokens[j].norm == "it" {
+			return true
+		}
+	}
+	return false
 }
 
 // gerundSubject reports whether the phrase in -ing at token i is the subject of
@@ -376,7 +437,7 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
 				continue
 			}
-			if !d.cooking(tokens, i) {
+			if !d.cooking(tokens, i) && !(i > 1 && tokens[i-1].in("it", "them") && tokens[i-2].in("did", "do", "done")) {
 				return 0, false
 			}
 			if tokens[j].norm == "one" {

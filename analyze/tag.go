@@ -159,8 +159,34 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "VBD"
 		case i == 0 && strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && strings.HasPrefix(t.tag, "NN"):
 			t.tag = "VBD"
+		case strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && t.tagIn("JJ", "VBN") && opensNote(tokens, i):
+			t.tag = "VBD"
+		case t.norm == "underneath":
+			t.tag = "RB" // "damp paper underneath": no noun
 		}
 	}
+}
+
+// opensNote reports whether the participle at token i opens a note that leaves
+// out "I": "Poked holes with a skewer". What it acts on follows, and no other
+// verb does ("Toasted nuts were on top").
+func opensNote(tokens []token, i int) bool {
+	if i > 0 && !tokens[i-1].pause() || i+2 >= len(tokens) {
+		return false
+	}
+	n := &tokens[i+1]
+	if n.tagIn("DT", "PRP", "PRP$", "CD") {
+		return true
+	}
+	if !n.tagIn("NNS", "NN") {
+		return false
+	}
+	for j := i + 2; j < len(tokens) && !tokens[j].pause() && !tokens[j].joins() && tokens[j].norm != "and"; j++ {
+		if tokens[j].isVerb() {
+			return false
+		}
+	}
+	return true
 }
 
 // degree reports whether token i asks for a quality and how much of it: "was

@@ -149,6 +149,9 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 			return max(0, i-2), true
 		}
 	case "reason":
+		if prev.in("this", "that") && next(-2).norm == "for" {
+			return i - 2, true
+		}
 		return i, next(1).in("for", "i", "was", "is", "being", "why", "that", "it") || prev.in("the", "one", "main") && i < 3
 	case "reasons":
 		return i, prev.in("these", "two", "three", "several", "for")
@@ -162,12 +165,19 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, next(1).in("as", "that", "how")
 	case "stopped", "stops", "stop", "prevents", "prevented", "avoids", "avoided", "helps", "helped", "ensure", "ensures", "ensured", "ensuring", "preventing", "stopping", "avoiding", "allows", "allowed", "allowing", "lets", "causes", "caused", "causing", "enabled", "enables", "enabling", "leads", "led", "leading", "resulted", "resulting", "results":
 		return i, d.causes(tokens, i)
-	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left", "sorted", "fixed", "saved":
+	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left", "sorted", "fixed", "saved", "rescued", "spared":
 		return i, d.makes(tokens, i)
 	case "which":
 		return i, d.whichDoes(tokens, i) || whichActs(tokens, i)
-	case "did", "forgot", "put", "had", "too":
+	case "forgot":
+		return i, d.noteCause(tokens, i) || d.forgotten(tokens, i)
+	case "did", "put", "had", "too":
 		return i, d.noteCause(tokens, i)
+	case "what":
+		// "the water is what wets the flour": the cause picked out.
+		return i, i > 1 && prev.in("is", "'s", "was", "were") && next(1).tagIn("VBZ", "VBD") && !linkingVerb(next(1).norm) && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
+	case ",":
+		return i + 1, faultThenEffect(tokens, i) || changeAndFault(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":
 		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
 	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
@@ -351,8 +361,8 @@ func (d reasons) since(tokens []token, i int) bool {
 		if tokens[j].pause() {
 			return false
 		}
-		if tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'s", "'re", "'m", "'d", "'ve") {
-			return j > i+1
+		if (tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'s", "'re", "'m", "'d", "'ve")) && j > i+1 {
+			return true // behind a first word that the tagger may take for a verb ("loads")
 		}
 	}
 	return false
@@ -413,7 +423,7 @@ func (d reasons) as(tokens []token, i int) bool {
 		if t.tag == "VBG" || t.tag == "VBN" && !t.in("had", "forgot") {
 			continue
 		}
-		if t.in("is", "was", "are", "were", "had", "has", "have", "'s", "'re", "'m", "can", "could", "would", "'d", "will", "'ll", "need", "needs", "needed", "want", "wanted", "wants", "knew", "know", "knows", "think", "thought", "like", "likes", "liked", "love", "loves", "loved", "prefer", "hate", "hates", "forgot", "feel", "felt", "did", "does", "do", "might", "may", "should", "must", "am", "meant", "means", "seems", "seemed", "looks", "looked", "tend", "tends", "contains", "holds", "lost", "ran", "makes", "made", "gives", "keeps", "ca", "wo", "takes", "took", "stops", "helps", "tastes", "tasted", "ensures", "allows", "gets", "got", "goes", "sticks", "stuck", "came", "found", "left", "uses", "used", "put", "added") {
+		if t.in("is", "was", "are", "were", "had", "has", "have", "'s", "'re", "'m", "can", "could", "would", "'d", "will", "'ll", "need", "needs", "needed", "want", "wanted", "wants", "knew", "know", "knows", "think", "thought", "like", "likes", "liked", "love", "loves", "loved", "prefer", "hate", "hates", "forgot", "feel", "felt", "did", "does", "do", "might", "may", "should", "must", "am", "meant", "means", "seems", "seemed", "looks", "looked", "tend", "tends", "contains", "holds", "lost", "ran", "makes", "made", "gives", "keeps", "ca", "wo", "takes", "took", "kept", "stops", "helps", "tastes", "tasted", "ensures", "allows", "gets", "got", "goes", "sticks", "stuck", "came", "found", "left", "uses", "used", "put", "added") {
 			if t.in("did", "do", "does", "went", "got", "put", "came") && !negatedVerb(tokens, j) && t.in("did", "do", "does") {
 				return false
 			}
@@ -443,7 +453,7 @@ func negatedVerb(tokens []token, j int) bool {
 func (d reasons) purposeNoun(tokens []token, i int) bool {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
 		t := &tokens[j]
-		if t.in("flavour", "flavor", "crunch", "colour", "color", "crispness", "sweetness", "texture", "moisture", "safety", "hygiene", "decoration", "extra", "richness", "contrast", "freshness", "bite", "kick", "shine", "depth", "sharpness", "warmth", "taste", "gloss", "tenderness", "presentation", "garnish", "speed", "lightness", "effect", "tang", "luck") {
+		if t.in("flavour", "flavor", "crunch", "colour", "color", "crispness", "sweetness", "texture", "moisture", "safety", "hygiene", "decoration", "extra", "richness", "contrast", "freshness", "bite", "kick", "shine", "depth", "sharpness", "warmth", "taste", "gloss", "tenderness", "presentation", "garnish", "speed", "lightness", "effect", "tang", "show", "luck") {
 			return t.norm != "luck" && !(t.in("taste", "texture", "presentation", "hygiene", "safety") && j == i+1 && i > 0 && tokens[i-1].pause())
 		}
 		if !(t.isAdj() || t.tag == "DT" || t.in("a", "some", "more", "bit", "of", "and", "added", "that")) {
@@ -755,7 +765,7 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	}
 	switch tokens[j].stem {
-	case "lift", "brighten", "firm", "sort", "fix", "stop", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save":
+	case "lift", "brighten", "firm", "sort", "fix", "stop", "let", "allow", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save":
 	case "have", "of":
 		// "would have melted it away"
 		k := j + 1
@@ -766,6 +776,9 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	default:
 		return false
+	}
+	if d.deedSubject(tokens, i) {
+		return true // "chilling it overnight would let me lift the fat off"
 	}
 	s := subject(tokens, i)
 	if s < 0 || tokens[s].human() {
@@ -821,6 +834,9 @@ func (d reasons) makes(tokens []token, i int) bool {
 	if !t.isVerb() || i+1 >= len(tokens) {
 		return false
 	}
+	if d.deedSubject(tokens, i) {
+		return true
+	}
 	start := clauseStart(tokens, i)
 	if i > 1 && tokens[i-1].in("and", "then") {
 		// "I used a big pan and kept it moving": the second verb of a person.
@@ -865,6 +881,104 @@ func (d reasons) makes(tokens []token, i int) bool {
 		return sub.isNoun() && sub.kind.Food()
 	}
 	return false
+}
+
+// deedSubject reports whether the subject of the verb at token i is a step of
+// cooking in -ing, so that the verb tells what came of it: "letting it down
+// with milk rescued it", "brushing them gave bronzed edges".
+func (d reasons) deedSubject(tokens []token, i int) bool {
+	if !tokens[i].tagIn("VBD", "VBZ", "MD") {
+		return false
+	}
+	start := i
+	for start > 0 && !tokens[start-1].pause() && !tokens[start-1].in("but", "because", "so", "that", "think", "thought", "as", "since") {
+		start--
+	}
+	first := &tokens[start]
+	if first.tag != "VBG" || i < start+2 || !d.words.works[first.stem] && !first.in("letting", "leaving", "using", "doing", "taking", "having", "keeping", "putting") {
+		return false
+	}
+	for j := start + 1; j < i; j++ {
+		if tokens[j].tagIn("VBD", "VBZ", "MD", "VBP") || tokens[j].pause() {
+			return false
+		}
+	}
+	return true
+}
+
+// forgotten: "bit bland underneath i forgot mustard": a quality and what was
+// left out, with no mark between.
+func (d reasons) forgotten(tokens []token, i int) bool {
+	if i < 2 || !tokens[i-1].in("i", "we") {
+		return false
+	}
+	for j := i - 2; j >= 0 && j >= i-5; j-- {
+		if tokens[j].pause() || tokens[j].in("and", "but", "because", "so") {
+			return false
+		}
+		if d.words.describes(tokens[j].norm) {
+			return true
+		}
+	}
+	return false
+}
+
+// faultThenEffect: "too much oil, they left a greasy patch": a note of too much
+// or too little, then a clause with what it led to.
+func faultThenEffect(tokens []token, i int) bool {
+	fault := false
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		t := &tokens[j]
+		if t.pause() {
+			break
+		}
+		if t.tagIn("VBD", "VBZ", "VBP", "MD") || t.joins() {
+			return false
+		}
+		fault = fault || t.norm == "too" && j+2 < i
+	}
+	return fault && i+2 < len(tokens) && tokens[i+1].in("it", "they") && tokens[i+2].isVerb()
+}
+
+// changeAndFault: a change without a verb beside the fault that it would mend:
+// "bigger bowl, it was falling out", "the ends burnt, thicker ones next week".
+func changeAndFault(tokens []token, i int) bool {
+	note := func(from, to int) bool {
+		if from >= to || to-from > 7 {
+			return false
+		}
+		more := false
+		for j := from; j < to; j++ {
+			if tokens[j].isVerb() && tokens[j].tag != "VBN" {
+				return false
+			}
+			more = more || tokens[j].tagIn("JJR", "RBR") && j <= from+1
+		}
+		return more
+	}
+	told := func(from, to int) bool {
+		for j := from; j < to; j++ {
+			if tokens[j].tag == "VBD" {
+				return true
+			}
+		}
+		return false
+	}
+	from, to := 0, len(tokens)
+	for j := i - 1; j >= 0; j-- {
+		if tokens[j].pause() {
+			from = j + 1
+			break
+		}
+	}
+	for j := i + 1; j < len(tokens); j++ {
+		if tokens[j].pause() {
+			to = j
+			break
+		}
+	}
+	next := i+1 < to && (tokens[to-1].in("time", "week", "go") || tokens[to-1].kind == lexicon.Time)
+	return note(from, i) && told(i+1, to) && opensClause(tokens, i+1) || next && told(from, i) && note(i+1, to)
 }
 
 // changes reports whether "made" at token i makes something be or do: an

@@ -14,6 +14,7 @@ import (
 //	no_one          these very words, one after the other
 //	hand|board      either
 //	@tool           any noun of that kind (see Kind)
+//	$body           any word of the file's own group of that name
 //	/VB             any word whose tag begins so (Penn Treebank)
 //	/=VB            any word with this very tag
 //	roll+VB         any word with that stem whose tag begins so

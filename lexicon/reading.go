@@ -2,6 +2,7 @@ package lexicon
 
 import (
 	"io/fs"
+	"regexp"
 	"sort"
 	"strings"
 
@@ -97,7 +98,7 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 		if err != nil {
 			return source{}, nil, err
 		}
-		s := source{file: file, problems: problems}
+		s := source{file: file, problems: problems, groups: map[string]string{}}
 		return s, s.root(data), nil
 	}
 	type section func(s source, key string, v *yaml.Node)
@@ -169,6 +170,10 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 			})
 		}},
 		{"cautions", func(s source, key string, v *yaml.Node) {
+			if key == "groups" {
+				s.each(v, key, func(name string, k, v *yaml.Node) { s.groups[name] = s.text(v, name) })
+				return
+			}
 			c := Caution{Kind: key}
 			s.each(v, key, func(part string, k, v *yaml.Node) {
 				switch part {
@@ -220,7 +225,7 @@ func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
 	var out []Labelled
 	for _, item := range s.items(n, label+" "+step) {
 		for _, text := range strings.Split(s.text(item, "a pattern"), " / ") {
-			p, err := ParsePattern(text)
+			p, err := ParsePattern(s.withGroups(item, text))
 			if err != nil {
 				s.problem(item, "%v", err)
 				continue
@@ -230,3 +235,18 @@ func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
 	}
 	return out
 }
+
+// withGroups puts the words of a group in the place of its name: "$body" is
+// what the file lists under "groups: body".
+func (s source) withGroups(n *yaml.Node, pattern string) string {
+	return groupName.ReplaceAllStringFunc(pattern, func(name string) string {
+		words, ok := s.groups[name[1:]]
+		if !ok {
+			s.problem(n, "no group of words is called %q; list it under groups, above the patterns that use it", name[1:])
+			return name
+		}
+		return words
+	})
+}
+
+var groupName = regexp.MustCompile(`\$[a-z]+`)

@@ -19,6 +19,7 @@ type source struct {
 	file     string
 	layer    int // 0 for the built-in files, then the folders laid over them
 	problems *Problems
+	groups   map[string]string // of words, by the names that patterns of the file use
 }
 
 func (s source) problem(n *yaml.Node, format string, args ...any) {
