@@ -136,7 +136,7 @@ func (d areas) signs(s *sentence) []sign {
 
 // dangerArea returns the area that a sign of danger also speaks of.
 func dangerArea(h hit) lexicon.Area {
-	if h.Step != "sign" {
+	if !h.danger() {
 		return ""
 	}
 	switch h.Label {

@@ -132,16 +132,40 @@ func planned(tokens []token, i int) bool {
 
 // danger reports whether a sign of the kind stands in the sentence as a fact.
 func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
+	if supposition(s.tokens) {
+		return false
+	}
 	for _, h := range hits {
-		if h.Label != kind || h.Step != "sign" {
+		if h.Label != kind || !h.danger() {
 			continue
 		}
-		if !imagined(s.tokens, h.from) && !averted(s.tokens, hits, h) && !before(s.tokens, h.from) && !caughtInTime(s.tokens, h) {
+		if !imagined(s.tokens, h.from) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !caughtInTime(s.tokens, h) {
 			return true
 		}
 	}
 	return false
 }
+
+// supposition reports whether the whole sentence only supposes: "If my cousin
+// who has a peanut allergy had come I would have done it without."
+func supposition(tokens []token) bool {
+	if len(tokens) == 0 || tokens[0].norm != "if" {
+		return false
+	}
+	for i := range tokens {
+		if tokens[i].in("would", "'d", "could") {
+			return true
+		}
+	}
+	return false
+}
+
+// certain marks a sign that no "unless" beside it takes back: it tells the harm
+// itself, or that the rule was known and broken ("although she is coeliac").
+const certain = "certain"
+
+// danger reports whether the hit is a sign of danger.
+func (h hit) danger() bool { return h.Step == "sign" || h.Step == certain }
 
 // beside is how many words a note that the danger was averted may stand away
 // from its sign: in a sentence that runs on, more is about something else.
@@ -252,6 +276,9 @@ func before(tokens []token, i int) bool {
 		if tokens[j-1].norm == "last" && tokens[j].in("time", "week", "month", "year", "attempt", "term") {
 			return true
 		}
+		if tokens[j].in("ago", "back") && tokens[j-1].in("year", "years", "month", "months", "ages", "weeks") || tokens[j-1].in("old", "other") && tokens[j].in("school", "house", "week") {
+			return true // "two years ago I scalded my foot", "at my old school"
+		}
 	}
 	return false
 }
@@ -262,10 +289,13 @@ func imagined(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := max(0, start-1); j < i; j++ {
 		t := &tokens[j]
+		if t.norm == "if" && j > 0 && tokens[j-1].in("see", "check", "know", "tell", "sure", "wondering", "asked", "ask") {
+			continue // "to see if it needed salt": whether
+		}
 		if t.norm == "or" && j == start-1 {
 			return true // "soak them or they catch fire"
 		}
-		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked", "scared", "afraid") || t.in("about", "going", "wanted", "asked", "begged", "trying") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
+		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked", "scared", "afraid") || t.in("about", "going", "wanted", "asked", "begged", "trying", "expected", "expecting", "tempted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
 			if t.in("could", "can", "ca") && j+2 < len(tokens) && tokens[j+1].norm == "n't" && tokens[j+2].in("stop", "help", "resist", "find") {
 				continue // "I couldn't stop eating it"
 			}

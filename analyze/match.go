@@ -118,7 +118,7 @@ func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, boo
 				return to, true
 			}
 		}
-		if j == i+p.Gap || tokens[j].closes || ps.tight && tokens[j].turns {
+		if j == i+p.Gap || tokens[j].closes || ps.tight && tokens[j].turns && !p.Wide {
 			break
 		}
 	}

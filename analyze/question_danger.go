@@ -68,7 +68,7 @@ func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
 		}
 	}
 	for _, h := range s.dangers {
-		if h.Label == kind && h.Step == "sign" {
+		if h.Label == kind && h.danger() {
 			add(pieceAround(r.Text, s.tokens, h.from, h.to))
 			add(pieceAround(r.Text, s.tokens, h.to-1, h.to))
 			add(r.Text[s.tokens[h.to-1].start:s.tokens[h.to-1].end])
@@ -102,7 +102,7 @@ func (d asking) risky(r *reading) map[int]bool {
 	}
 	for i := range r.sentences {
 		for _, h := range r.sentences[i].dangers {
-			if h.Step == "sign" && kinds[h.Label] {
+			if h.danger() && kinds[h.Label] {
 				out[r.sentences[i].n] = true
 			}
 		}

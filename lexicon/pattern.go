@@ -20,6 +20,7 @@ import (
 //	roll+VB         any word with that stem whose tag begins so
 //	~3              up to three words may stand here
 //	~               up to six
+//	~~12            up to twelve, also where another clause begins
 //	really?         may be missing
 //	!fork           the word here is not this one (and is not consumed);
 //	                at the start it looks at the word before
@@ -38,6 +39,7 @@ type Part struct {
 	Tag      []string // whole tags
 	Tagged   []Tagged // stems that count with a tag only
 	Gap      int      // how many words may be passed over before it
+	Wide     bool     // the gap may reach into another clause
 	Optional bool
 	Not      bool
 }
@@ -51,10 +53,11 @@ const defaultGap = 6
 // ParsePattern reads a pattern. The error says which part is wrong.
 func ParsePattern(text string) (Pattern, error) {
 	p := Pattern{Text: text}
-	gap := 0
+	gap, wide := 0, false
 	for _, field := range strings.Fields(text) {
 		if n, ok := strings.CutPrefix(field, "~"); ok {
 			gap = defaultGap
+			n, wide = strings.CutPrefix(n, "~")
 			if n != "" {
 				v, err := strconv.Atoi(n)
 				if err != nil || v < 1 || v > 20 {
@@ -64,8 +67,8 @@ func ParsePattern(text string) (Pattern, error) {
 			}
 			continue
 		}
-		part := Part{Gap: gap}
-		gap = 0
+		part := Part{Gap: gap, Wide: wide}
+		gap, wide = 0, false
 		field, part.Not = cut(field, strings.CutPrefix, "!")
 		field, part.Optional = cut(field, strings.CutSuffix, "?")
 		for _, alt := range strings.Split(field, "|") {
