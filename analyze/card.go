@@ -10,13 +10,14 @@ import (
 type card struct {
 	word   string
 	mended string // see vocabulary.correct
-	stem   string
+	stem   string // "" of a mark
 	kind   lexicon.Kind
 	judges bool
 
 	sensed  []sensed   // its readings as a form of one word
 	phrases []sensedAs // the forms that begin with it, or with what stands before its hyphen
 	begins  [patternSets]opening
+	fits    numbers // the places of patterns that it fits
 }
 
 // opening is the patterns of a set that a word can begin: itself, and by its stem.
@@ -31,10 +32,14 @@ func (v *vocabulary) newCard(word string) card {
 		first = word[:h]
 	}
 	c := card{
-		word: word, mended: v.correct(word), stem: lexicon.Stem(word),
+		word: word, mended: v.correct(word),
 		kind: v.nouns.Kind(word), judges: v.lex.Reading.IsVague(word),
 		sensed: v.singles[word], phrases: v.phrases[first],
 	}
+	if strings.ContainsFunc(word, wordRune) {
+		c.stem = lexicon.Stem(word)
+	}
+	c.fits = v.placing.fitting(word, c.stem, first)
 	for _, p := range []*patterns{v.vague, v.unsensed, v.plain, v.cues, v.dangers} {
 		c.begins[p.set] = opening{p.words[word], p.stems[c.stem]}
 	}

@@ -11,21 +11,94 @@ import (
 // In a tight set a gap does not reach into another clause: what is told in one
 // half of a sentence must not be read together with the other half.
 type patterns struct {
-	set   int // which set of a vocabulary it is
-	tight bool
-	all   []lexicon.Labelled
-	words map[string][]int
-	stems map[string][]int
-	kinds map[lexicon.Kind][]int
-	any   []int // begin with a tag, or with a part that may be missing
+	set    int // which set of a vocabulary it is
+	tight  bool
+	all    []lexicon.Labelled
+	places [][]place // of each pattern
+	words  map[string][]int
+	stems  map[string][]int
+	kinds  map[lexicon.Kind][]int
+	any    []int // begin with a tag, or with a part that may be missing
 }
 
 // patternSets is how many sets of patterns a vocabulary has.
 const patternSets = 5
 
-func newPatterns(set int, list []lexicon.Labelled) *patterns {
-	p := &patterns{set: set, all: list, words: map[string][]int{}, stems: map[string][]int{}, kinds: map[lexicon.Kind][]int{}}
+// place is one part of a pattern, ready to be held against a token: its words
+// and stems have numbers, and the card of a word knows whether it is among
+// them. A number is 0 where the part asks for nothing of the sort.
+type place struct {
+	*lexicon.Part
+	listed  int // its words and stems
+	tagged  int // its stems that count with a tag only
+	phrased int // the first words of its phrases
+}
+
+// placing gives the places of all sets their numbers and finds them by word.
+type placing struct {
+	last    int // number given
+	words   map[string][]int
+	stems   map[string][]int
+	phrases map[string][]int
+}
+
+func newPlacing() *placing {
+	return &placing{words: map[string][]int{}, stems: map[string][]int{}, phrases: map[string][]int{}}
+}
+
+func (p *placing) place(part *lexicon.Part) place {
+	out := place{Part: part}
+	number := func(any bool) int {
+		if !any {
+			return 0
+		}
+		p.last++
+		return p.last
+	}
+	out.listed = number(len(part.Words)+len(part.Stems) > 0)
+	out.tagged = number(len(part.Tagged) > 0)
+	out.phrased = number(len(part.Phrases) > 0)
+	for _, w := range part.Words {
+		p.words[w] = append(p.words[w], out.listed)
+	}
+	for _, s := range part.Stems {
+		p.stems[s] = append(p.stems[s], out.listed)
+	}
+	for _, s := range part.Tagged {
+		p.stems[s.Stem] = append(p.stems[s.Stem], out.tagged)
+	}
+	for _, ph := range part.Phrases {
+		p.phrases[ph[0]] = append(p.phrases[ph[0]], out.phrased)
+	}
+	return out
+}
+
+// fitting returns the numbers of the places that a word fits, by itself, by
+// its stem, or with what stands before its hyphen as the first of a phrase.
+func (p *placing) fitting(word, stem, first string) numbers {
+	out := make(numbers, p.last/64+1)
+	for _, list := range [...][]int{p.words[word], p.stems[stem], p.phrases[first]} {
+		for _, n := range list {
+			out[n/64] |= 1 << (n % 64)
+		}
+	}
+	return out
+}
+
+// numbers is a set of numbers, one bit each.
+type numbers []uint64
+
+func (s numbers) has(n int) bool { return s[n/64]>>(n%64)&1 != 0 }
+
+func newPatterns(set int, list []lexicon.Labelled, placing *placing) *patterns {
+	p := &patterns{
+		set: set, all: list, places: make([][]place, len(list)),
+		words: map[string][]int{}, stems: map[string][]int{}, kinds: map[lexicon.Kind][]int{},
+	}
 	for i, l := range list {
+		for n := range l.Parts {
+			p.places[i] = append(p.places[i], placing.place(&l.Parts[n]))
+		}
 		first := l.Parts[0]
 		if first.Not {
 			first = l.Parts[1]
@@ -70,17 +143,13 @@ func (p *patterns) find(tokens []token) []hit {
 			continue // so do most
 		}
 		lists := [...][]int{begins.word, begins.stem, nil, p.any}
-		if t.stem == "" {
-			lists[1] = nil // a mark
-		}
 		if t.kind != lexicon.NoKind {
 			lists[2] = p.kinds[t.kind]
 		}
 		for _, list := range lists {
 			for _, n := range list {
-				l := &p.all[n]
-				if to, ok := p.matchAt(tokens, i, l.Parts); ok {
-					out = append(out, hit{Labelled: l, from: i, to: to})
+				if to, ok := p.matchAt(tokens, i, p.places[n]); ok {
+					out = append(out, hit{Labelled: &p.all[n], from: i, to: to})
 				}
 			}
 		}
@@ -88,33 +157,33 @@ func (p *patterns) find(tokens []token) []hit {
 	return out
 }
 
-// matchAt matches parts from token i on and returns the token behind the
+// matchAt matches places from token i on and returns the token behind the
 // match. A gap does not reach over the end of a clause marked by ; or :, and
 // prefers the nearest word.
-func (p *patterns) matchAt(tokens []token, i int, parts []lexicon.Part) (int, bool) {
-	if len(parts) > 0 && parts[0].Not {
-		if i > 0 && fits(tokens, i-1, &parts[0]) > 0 {
+func (p *patterns) matchAt(tokens []token, i int, places []place) (int, bool) {
+	if len(places) > 0 && places[0].Not {
+		if i > 0 && places[0].fits(tokens, i-1) > 0 {
 			return 0, false
 		}
-		parts = parts[1:]
+		places = places[1:]
 	}
-	return p.match(tokens, i, parts)
+	return p.match(tokens, i, places)
 }
 
-func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, bool) {
-	if len(parts) == 0 {
+func (ps *patterns) match(tokens []token, i int, places []place) (int, bool) {
+	if len(places) == 0 {
 		return i, true
 	}
-	p := &parts[0]
+	p := &places[0]
 	if p.Not {
-		if i < len(tokens) && fits(tokens, i, p) > 0 {
+		if i < len(tokens) && p.fits(tokens, i) > 0 {
 			return 0, false
 		}
-		return ps.match(tokens, i, parts[1:])
+		return ps.match(tokens, i, places[1:])
 	}
 	for j := i; j < len(tokens); j++ {
-		if n := fits(tokens, j, p); n > 0 {
-			if to, ok := ps.match(tokens, j+n, parts[1:]); ok {
+		if n := p.fits(tokens, j); n > 0 {
+			if to, ok := ps.match(tokens, j+n, places[1:]); ok {
 				return to, true
 			}
 		}
@@ -123,49 +192,37 @@ func (ps *patterns) match(tokens []token, i int, parts []lexicon.Part) (int, boo
 		}
 	}
 	if p.Optional {
-		return ps.match(tokens, i, parts[1:])
+		return ps.match(tokens, i, places[1:])
 	}
 	return 0, false
 }
 
-// turns reports whether another clause begins at token j.
-func turns(tokens []token, j int) bool {
-	t := &tokens[j]
-	return t.in("because", "but", "so", "although", "though", "which", "who", "if") || t.in(",", "and") && opensClause(tokens, j+1)
-}
-
-func closesClause(norm string) bool { return norm == ";" || norm == "." || norm == "!" || norm == "?" }
-
-// fits returns how many tokens from i on a part takes up, 0 when it does not
+// fits returns how many tokens from i on a place takes up, 0 when it does not
 // fit there.
-func fits(tokens []token, i int, p *lexicon.Part) int {
-	for _, ph := range p.Phrases {
-		if to, ok := phraseAt(tokens, i, ph); ok {
-			return to - i
+func (p *place) fits(tokens []token, i int) int {
+	t := &tokens[i]
+	if p.phrased != 0 && t.card.fits.has(p.phrased) {
+		for _, ph := range p.Phrases {
+			if to, ok := phraseAt(tokens, i, ph); ok {
+				return to - i
+			}
 		}
 	}
-	if fitsOne(&tokens[i], p) {
+	if p.fitsOne(t) {
 		return 1
 	}
 	return 0
 }
 
-func fitsOne(t *token, p *lexicon.Part) bool {
-	for _, w := range p.Words {
-		if t.norm == w {
-			return true
-		}
+func (p *place) fitsOne(t *token) bool {
+	if t.card.fits.has(p.listed) {
+		return true
 	}
-	if t.stem != "" {
-		for _, s := range p.Stems {
-			if t.stem == s {
+	if p.tagged != 0 && t.card.fits.has(p.tagged) {
+		for _, s := range p.Tagged {
+			if t.stem == s.Stem && strings.HasPrefix(t.tag, s.Tag) {
 				return true
 			}
-		}
-	}
-	for _, s := range p.Tagged {
-		if t.stem == s.Stem && strings.HasPrefix(t.tag, s.Tag) {
-			return true
 		}
 	}
 	if t.kind != lexicon.NoKind {
@@ -187,3 +244,11 @@ func fitsOne(t *token, p *lexicon.Part) bool {
 	}
 	return false
 }
+
+// turns reports whether another clause begins at token j.
+func turns(tokens []token, j int) bool {
+	t := &tokens[j]
+	return t.in("because", "but", "so", "although", "though", "which", "who", "if") || t.in(",", "and") && opensClause(tokens, j+1)
+}
+
+func closesClause(norm string) bool { return norm == ";" || norm == "." || norm == "!" || norm == "?" }

@@ -22,6 +22,7 @@ type vocabulary struct {
 	judging  map[string]bool       // every form that a one-word vague pattern takes
 	works    map[string]bool       // stems of verbs of working with food
 	met      knower
+	placing  *placing
 	vague    *patterns
 	unsensed *patterns
 	plain    *patterns // uses in which a vague word does not judge
@@ -79,7 +80,8 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		lex: lex, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
 		singles: map[string][]sensed{}, phrases: map[string][]sensedAs{},
 		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
-		cards: newMemo[card](1 << 13), telling: newMemo[[]string](1 << 10),
+		placing: newPlacing(),
+		cards:   newMemo[card](1 << 13), telling: newMemo[[]string](1 << 10),
 	}
 	for _, w := range lex.Words() {
 		s := sensed{head: w.Word, sense: w.Sense, of: w.Of}
@@ -103,11 +105,11 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		sort.SliceStable(list, func(i, j int) bool { return len(list[i].words) > len(list[j].words) })
 	}
 	r := lex.Reading
-	v.vague = newPatterns(0, r.Vague)
-	v.unsensed = newPatterns(1, r.Unsensed)
-	v.plain = newPatterns(2, r.NotVague)
-	v.cues = newPatterns(3, r.Cues)
-	v.dangers = newPatterns(4, r.Dangers)
+	v.vague = newPatterns(0, r.Vague, v.placing)
+	v.unsensed = newPatterns(1, r.Unsensed, v.placing)
+	v.plain = newPatterns(2, r.NotVague, v.placing)
+	v.cues = newPatterns(3, r.Cues, v.placing)
+	v.dangers = newPatterns(4, r.Dangers, v.placing)
 	v.dangers.tight = true
 	for _, l := range r.Vague {
 		if len(l.Parts) == 1 {
