@@ -97,6 +97,7 @@ type sentence struct {
 	span
 	n       int
 	tokens  []token
+	fits    numbers // the places of patterns that some word fits
 	sensory []sensoryWord
 	vague   []vagueWord
 	how     []clause

@@ -112,7 +112,7 @@ func (d areas) signs(s *sentence) []sign {
 		}
 		out = append(out, sign{area: w.sense.Area(), told: true, from: w.from, to: w.to})
 	}
-	hits := d.words.cues.find(s.tokens)
+	hits := d.words.cues.find(s)
 	described := make([]bool, len(s.tokens))
 	for _, w := range s.sensory {
 		for i := w.from; i < w.to; i++ {

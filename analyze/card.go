@@ -16,12 +16,12 @@ type card struct {
 
 	sensed  []sensed   // its readings as a form of one word
 	phrases []sensedAs // the forms that begin with it, or with what stands before its hyphen
-	begins  [patternSets]opening
+	begins  [patternSets]openings
 	fits    numbers // the places of patterns that it fits
 }
 
-// opening is the patterns of a set that a word can begin: itself, and by its stem.
-type opening struct{ word, stem []int }
+// openings is the patterns of a set that a word can begin: itself, and by its stem.
+type openings struct{ word, stem []opening }
 
 // card returns the card of a lower-case word.
 func (v *vocabulary) card(word string) *card { return v.cards.get(word, v.newCard) }
@@ -41,7 +41,7 @@ func (v *vocabulary) newCard(word string) card {
 	}
 	c.fits = v.placing.fitting(word, c.stem, first)
 	for _, p := range []*patterns{v.vague, v.unsensed, v.plain, v.cues, v.dangers} {
-		c.begins[p.set] = opening{p.words[word], p.stems[c.stem]}
+		c.begins[p.set] = openings{p.words[word], p.stems[c.stem]}
 	}
 	return c
 }

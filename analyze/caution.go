@@ -80,9 +80,9 @@ func (d cautioning) topics(r *reading) map[string]bool {
 			t := &title.tokens[i]
 			c := d.words.card(t.norm)
 			t.card, t.stem, t.kind = c, c.stem, c.kind
-			t.turns, t.closes = turns(title.tokens, i), closesClause(t.norm)
 		}
-		mark(d.words.dangers.find(title.tokens))
+		title.mark(d.words)
+		mark(d.words.dangers.find(&title))
 	}
 	for _, h := range r.brief.Dish.Hazards {
 		switch h {

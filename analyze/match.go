@@ -11,27 +11,38 @@ import (
 // In a tight set a gap does not reach into another clause: what is told in one
 // half of a sentence must not be read together with the other half.
 type patterns struct {
-	set    int // which set of a vocabulary it is
-	tight  bool
-	all    []lexicon.Labelled
-	places [][]place // of each pattern
-	words  map[string][]int
-	stems  map[string][]int
-	kinds  map[lexicon.Kind][]int
-	any    []int // begin with a tag, or with a part that may be missing
+	set   int // which set of a vocabulary it is
+	tight bool
+	all   []pattern
+	words map[string][]opening
+	stems map[string][]opening
+	kinds map[lexicon.Kind][]opening
+	any   []opening // begin with a tag, or with a part that may be missing
 }
 
 // patternSets is how many sets of patterns a vocabulary has.
 const patternSets = 5
 
+// pattern is a pattern with its places.
+type pattern struct {
+	lexicon.Labelled
+	places []place
+}
+
+// opening is a pattern that can begin at a token: its place in the set, and the
+// number of a place behind the first without which it cannot match, or 0.
+type opening struct{ pattern, needs int32 }
+
 // place is one part of a pattern, ready to be held against a token: its words
-// and stems have numbers, and the card of a word knows whether it is among
-// them. A number is 0 where the part asks for nothing of the sort.
+// and stems have a number, and the card of a word knows whether it is among
+// them.
 type place struct {
-	*lexicon.Part
-	listed  int // its words and stems
-	tagged  int // its stems that count with a tag only
-	phrased int // the first words of its phrases
+	part                *lexicon.Part
+	gap                 int
+	wide, not, optional bool
+
+	listed int // its words and stems; 0 if it asks for none
+	worded int // these, its stems that count with a tag only, and the first words of its phrases
 }
 
 // placing gives the places of all sets their numbers and finds them by word.
@@ -47,36 +58,40 @@ func newPlacing() *placing {
 }
 
 func (p *placing) place(part *lexicon.Part) place {
-	out := place{Part: part}
-	number := func(any bool) int {
-		if !any {
-			return 0
-		}
+	out := place{part: part, gap: part.Gap, wide: part.Wide, not: part.Not, optional: part.Optional}
+	if len(part.Words)+len(part.Stems) > 0 {
 		p.last++
-		return p.last
+		out.listed, out.worded = p.last, p.last
+		p.add(part, out.listed)
 	}
-	out.listed = number(len(part.Words)+len(part.Stems) > 0)
-	out.tagged = number(len(part.Tagged) > 0)
-	out.phrased = number(len(part.Phrases) > 0)
-	for _, w := range part.Words {
-		p.words[w] = append(p.words[w], out.listed)
-	}
-	for _, s := range part.Stems {
-		p.stems[s] = append(p.stems[s], out.listed)
-	}
-	for _, s := range part.Tagged {
-		p.stems[s.Stem] = append(p.stems[s.Stem], out.tagged)
-	}
-	for _, ph := range part.Phrases {
-		p.phrases[ph[0]] = append(p.phrases[ph[0]], out.phrased)
+	if len(part.Tagged)+len(part.Phrases) > 0 {
+		p.last++
+		out.worded = p.last
+		p.add(part, out.worded)
+		for _, s := range part.Tagged {
+			p.stems[s.Stem] = append(p.stems[s.Stem], out.worded)
+		}
+		for _, ph := range part.Phrases {
+			p.phrases[ph[0]] = append(p.phrases[ph[0]], out.worded)
+		}
 	}
 	return out
+}
+
+// add notes the number of a place with its words and stems.
+func (p *placing) add(part *lexicon.Part, number int) {
+	for _, w := range part.Words {
+		p.words[w] = append(p.words[w], number)
+	}
+	for _, s := range part.Stems {
+		p.stems[s] = append(p.stems[s], number)
+	}
 }
 
 // fitting returns the numbers of the places that a word fits, by itself, by
 // its stem, or with what stands before its hyphen as the first of a phrase.
 func (p *placing) fitting(word, stem, first string) numbers {
-	out := make(numbers, p.last/64+1)
+	out := make(numbers, p.size())
 	for _, list := range [...][]int{p.words[word], p.stems[stem], p.phrases[first]} {
 		for _, n := range list {
 			out[n/64] |= 1 << (n % 64)
@@ -85,45 +100,76 @@ func (p *placing) fitting(word, stem, first string) numbers {
 	return out
 }
 
+// size is how many words of memory a set of all numbers takes.
+func (p *placing) size() int { return p.last/64 + 1 }
+
 // numbers is a set of numbers, one bit each.
 type numbers []uint64
 
 func (s numbers) has(n int) bool { return s[n/64]>>(n%64)&1 != 0 }
 
+// add adds the numbers of another set of the same size.
+func (s numbers) add(other numbers) {
+	for i, bits := range other[:len(s)] {
+		s[i] |= bits
+	}
+}
+
 func newPatterns(set int, list []lexicon.Labelled, placing *placing) *patterns {
 	p := &patterns{
-		set: set, all: list, places: make([][]place, len(list)),
-		words: map[string][]int{}, stems: map[string][]int{}, kinds: map[lexicon.Kind][]int{},
+		set: set, all: make([]pattern, len(list)),
+		words: map[string][]opening{}, stems: map[string][]opening{}, kinds: map[lexicon.Kind][]opening{},
 	}
 	for i, l := range list {
+		places := make([]place, len(l.Parts))
 		for n := range l.Parts {
-			p.places[i] = append(p.places[i], placing.place(&l.Parts[n]))
+			places[n] = placing.place(&l.Parts[n])
 		}
-		first := l.Parts[0]
-		if first.Not {
-			first = l.Parts[1]
+		p.all[i] = pattern{l, places}
+		first := 0
+		if l.Parts[0].Not {
+			first = 1
 		}
-		if first.Optional || len(first.Tags) > 0 || len(first.Tag) > 0 {
-			p.any = append(p.any, i)
+		o := opening{int32(i), int32(needed(places[first+1:]))}
+		part := &l.Parts[first]
+		if part.Optional || len(part.Tags) > 0 || len(part.Tag) > 0 {
+			p.any = append(p.any, o)
 			continue
 		}
-		for _, w := range first.Words {
-			p.words[w] = append(p.words[w], i)
+		for _, w := range part.Words {
+			p.words[w] = append(p.words[w], o)
 		}
-		for _, ph := range first.Phrases {
-			p.words[ph[0]] = append(p.words[ph[0]], i)
+		for _, ph := range part.Phrases {
+			p.words[ph[0]] = append(p.words[ph[0]], o)
 		}
-		for _, s := range first.Stems {
-			p.stems[s] = append(p.stems[s], i)
+		for _, s := range part.Stems {
+			p.stems[s] = append(p.stems[s], o)
 		}
-		for _, s := range first.Tagged {
-			p.stems[s.Stem] = append(p.stems[s.Stem], i)
+		for _, s := range part.Tagged {
+			p.stems[s.Stem] = append(p.stems[s.Stem], o)
 		}
-		for _, k := range first.Kinds {
-			p.kinds[k] = append(p.kinds[k], i)
+		for _, k := range part.Kinds {
+			p.kinds[k] = append(p.kinds[k], o)
 		}
 	}
 	return p
+}
+
+// needed returns the number of the place, among those that no match can do
+// without, that the fewest words fit, or 0 where there is none.
+func needed(places []place) int {
+	number, fewest := 0, 0
+	for i := range places {
+		p := &places[i]
+		if p.not || p.optional || len(p.part.Kinds)+len(p.part.Tag)+len(p.part.Tags) > 0 {
+			continue
+		}
+		words := len(p.part.Words) + len(p.part.Stems) + len(p.part.Tagged) + len(p.part.Phrases)
+		if number == 0 || words <= fewest { // the later one is more often the rarer
+			number, fewest = p.worded, words
+		}
+	}
+	return number
 }
 
 // hit is a pattern found in a sentence: tokens[from:to].
@@ -134,22 +180,26 @@ type hit struct {
 
 // find returns every pattern that begins at some token, in text order; for
 // each pattern and place only its shortest match.
-func (p *patterns) find(tokens []token) []hit {
+func (p *patterns) find(s *sentence) []hit {
 	var out []hit
-	for i := range tokens {
-		t := &tokens[i]
+	for i := range s.tokens {
+		t := &s.tokens[i]
 		begins := &t.card.begins[p.set]
 		if begins.word == nil && begins.stem == nil && t.kind == lexicon.NoKind && p.any == nil {
 			continue // so do most
 		}
-		lists := [...][]int{begins.word, begins.stem, nil, p.any}
+		lists := [...][]opening{begins.word, begins.stem, nil, p.any}
 		if t.kind != lexicon.NoKind {
 			lists[2] = p.kinds[t.kind]
 		}
 		for _, list := range lists {
-			for _, n := range list {
-				if to, ok := p.matchAt(tokens, i, p.places[n]); ok {
-					out = append(out, hit{Labelled: &p.all[n], from: i, to: to})
+			for _, o := range list {
+				if o.needs != 0 && !s.fits.has(int(o.needs)) {
+					continue
+				}
+				l := &p.all[o.pattern]
+				if to, ok := p.matchAt(s.tokens, i, l.places); ok {
+					out = append(out, hit{Labelled: &l.Labelled, from: i, to: to})
 				}
 			}
 		}
@@ -161,7 +211,7 @@ func (p *patterns) find(tokens []token) []hit {
 // match. A gap does not reach over the end of a clause marked by ; or :, and
 // prefers the nearest word.
 func (p *patterns) matchAt(tokens []token, i int, places []place) (int, bool) {
-	if len(places) > 0 && places[0].Not {
+	if len(places) > 0 && places[0].not {
 		if i > 0 && places[0].fits(tokens, i-1) > 0 {
 			return 0, false
 		}
@@ -175,7 +225,7 @@ func (ps *patterns) match(tokens []token, i int, places []place) (int, bool) {
 		return i, true
 	}
 	p := &places[0]
-	if p.Not {
+	if p.not {
 		if i < len(tokens) && p.fits(tokens, i) > 0 {
 			return 0, false
 		}
@@ -187,11 +237,11 @@ func (ps *patterns) match(tokens []token, i int, places []place) (int, bool) {
 				return to, true
 			}
 		}
-		if j == i+p.Gap || tokens[j].closes || ps.tight && tokens[j].turns && !p.Wide {
+		if j == i+p.gap || tokens[j].closes || ps.tight && tokens[j].turns && !p.wide {
 			break
 		}
 	}
-	if p.Optional {
+	if p.optional {
 		return ps.match(tokens, i, places[1:])
 	}
 	return 0, false
@@ -201,43 +251,48 @@ func (ps *patterns) match(tokens []token, i int, places []place) (int, bool) {
 // fit there.
 func (p *place) fits(tokens []token, i int) int {
 	t := &tokens[i]
-	if p.phrased != 0 && t.card.fits.has(p.phrased) {
-		for _, ph := range p.Phrases {
+	worded := t.card.fits.has(p.worded)
+	if worded && p.worded != p.listed {
+		for _, ph := range p.part.Phrases {
 			if to, ok := phraseAt(tokens, i, ph); ok {
 				return to - i
 			}
 		}
 	}
-	if p.fitsOne(t) {
+	if worded && p.fitsWord(t) || p.fitsGrammar(t) {
 		return 1
 	}
 	return 0
 }
 
-func (p *place) fitsOne(t *token) bool {
+// fitsWord reports whether a token fits by its word or stem.
+func (p *place) fitsWord(t *token) bool {
 	if t.card.fits.has(p.listed) {
 		return true
 	}
-	if p.tagged != 0 && t.card.fits.has(p.tagged) {
-		for _, s := range p.Tagged {
-			if t.stem == s.Stem && strings.HasPrefix(t.tag, s.Tag) {
-				return true
-			}
+	for _, s := range p.part.Tagged {
+		if t.stem == s.Stem && strings.HasPrefix(t.tag, s.Tag) {
+			return true
 		}
 	}
+	return false
+}
+
+// fitsGrammar reports whether a token fits by its kind of noun or its tag.
+func (p *place) fitsGrammar(t *token) bool {
 	if t.kind != lexicon.NoKind {
-		for _, k := range p.Kinds {
+		for _, k := range p.part.Kinds {
 			if t.kind == k || k == lexicon.Ingredient && t.kind == lexicon.DishNoun {
 				return true
 			}
 		}
 	}
-	for _, tag := range p.Tag {
+	for _, tag := range p.part.Tag {
 		if t.tag == tag {
 			return true
 		}
 	}
-	for _, tag := range p.Tags {
+	for _, tag := range p.part.Tags {
 		if strings.HasPrefix(t.tag, tag) {
 			return true
 		}

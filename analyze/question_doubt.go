@@ -47,7 +47,7 @@ func (d *doubt) mark(s *sentence) {
 		return
 	}
 	// The signs of a heading or a question of the worksheet did not count.
-	for _, h := range d.words.cues.find(s.tokens) {
+	for _, h := range d.words.cues.find(s) {
 		d.weak[lexicon.Area(h.Label)] = true
 	}
 }

@@ -47,7 +47,7 @@ func (d sensing) read(r *reading) {
 func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	tokens := s.tokens
 	blocked := make([]bool, len(tokens))
-	for _, h := range d.words.unsensed.find(tokens) {
+	for _, h := range d.words.unsensed.find(s) {
 		for i := h.from; i < h.to; i++ {
 			blocked[i] = true
 		}

@@ -59,11 +59,21 @@ func (t tagging) tag(s *sentence) {
 	t.compounds(s.tokens)
 	repair(s.tokens, t.words)
 	for i := range s.tokens {
-		tok := &s.tokens[i]
-		tok.look(t.words)
-		tok.turns, tok.closes = turns(s.tokens, i), closesClause(tok.norm)
+		s.tokens[i].look(t.words)
 	}
-	s.dangers = t.words.dangers.find(s.tokens)
+	s.mark(t.words)
+	s.dangers = t.words.dangers.find(s)
+}
+
+// mark notes of a sentence what patterns are found by: where its clauses end,
+// and which places of patterns some word of it fits.
+func (s *sentence) mark(words *vocabulary) {
+	s.fits = make(numbers, words.placing.size())
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		t.turns, t.closes = turns(s.tokens, i), closesClause(t.norm)
+		s.fits.add(t.card.fits)
+	}
 }
 
 // look looks the token up again if it was mended since.

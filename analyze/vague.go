@@ -24,14 +24,14 @@ func (d judging) read(r *reading) {
 func (d judging) find(s *sentence) []vagueWord {
 	tokens := s.tokens
 	plain := make([]bool, len(tokens))
-	for _, h := range d.words.plain.find(tokens) {
+	for _, h := range d.words.plain.find(s) {
 		for i := h.from; i < h.to; i++ {
 			plain[i] = true
 		}
 	}
 	taken := make([]bool, len(tokens))
 	var out []vagueWord
-	for _, h := range d.words.vague.find(tokens) {
+	for _, h := range d.words.vague.find(s) {
 		from, to := h.from, h.to
 		if to-from > 1 && !wholePhrase(h) {
 			from = to - 1
