@@ -61,10 +61,19 @@ type Found struct {
 func NewFinder(words []Word) *Finder {
 	f := &Finder{idf: map[string]float64{}, kin: kinOf(), food: map[string]bool{}}
 	in := map[string]int{}
+	met := map[string][]string{} // many words are said of the same food
+	terms := func(text string) []string {
+		t, ok := met[text]
+		if !ok {
+			t = findTerms(text)
+			met[text] = t
+		}
+		return t
+	}
 	for _, w := range words {
-		d := newFindDoc(w)
+		d := newFindDoc(w, terms)
 		for _, of := range w.Of {
-			for _, t := range findTerms(of) {
+			for _, t := range terms(of) {
 				f.food[t] = true
 			}
 		}
@@ -88,7 +97,8 @@ func NewFinder(words []Word) *Finder {
 	return f
 }
 
-func newFindDoc(w Word) findDoc {
+// newFindDoc makes a word ready to be found; termsOf is findTerms.
+func newFindDoc(w Word, termsOf func(string) []string) findDoc {
 	d := findDoc{word: w, freq: map[string]*[findFields]float64{}, prior: 1}
 	if strings.ContainsAny(w.Word, " -") {
 		d.prior = phrasePrior // people look for one word more often than for a phrase
@@ -100,7 +110,7 @@ func newFindDoc(w Word) findDoc {
 		d.prior *= scalePrior // the words that the trade grades are those in use
 	}
 	add := func(field int, text string) []string {
-		terms := findTerms(text)
+		terms := termsOf(text)
 		for _, t := range terms {
 			if d.freq[t] == nil {
 				d.freq[t] = &[findFields]float64{}
@@ -308,7 +318,7 @@ func findTerms(text string) []string {
 			out = append(out, not+root(w))
 			denied--
 			continue
-		case slices.Contains(joiners(), w):
+		case joins(w):
 			if w == "and" || w == "but" {
 				denied = 0
 			}
@@ -353,13 +363,21 @@ func denials() []string {
 	return []string{"no", "not", "never", "without", "hardly", "cannot", "none", "neither", "nor"}
 }
 
-// joiners are words that hold speech together and tell nothing of food.
-func joiners() []string {
-	return strings.Fields(`a an the it its it's i i'm my me mine you your we our he she they them their this that these those there here
-is was are were be been being am do does did done has have had having will would can could should may might must
-of to in on at by for from with into onto as and but or so if when while then than because like just really very quite
-some any bit kind sort thing things what which who how where up out when's it'd got get gets make makes made go goes went gone going
-lot lots too all more most much many one feel feels felt look looks looked taste tastes tasted smell smells smelt smelled
-what's called call word words why say ok anything something someone everyone
-still about after before over them inside eat eating ate food`)
+// joins reports whether a word holds speech together and tells nothing of food.
+func joins(w string) bool {
+	switch w {
+	case "a", "an", "the", "it", "its", "it's", "i", "i'm", "my", "me", "mine", "you", "your", "we", "our", "he",
+		"she", "they", "them", "their", "this", "that", "these", "those", "there", "here", "is", "was", "are",
+		"were", "be", "been", "being", "am", "do", "does", "did", "done", "has", "have", "had", "having", "will",
+		"would", "can", "could", "should", "may", "might", "must", "of", "to", "in", "on", "at", "by", "for", "from",
+		"with", "into", "onto", "as", "and", "but", "or", "so", "if", "when", "while", "then", "than", "because",
+		"like", "just", "really", "very", "quite", "some", "any", "bit", "kind", "sort", "thing", "things", "what",
+		"which", "who", "how", "where", "up", "out", "when's", "it'd", "got", "get", "gets", "make", "makes", "made",
+		"go", "goes", "went", "gone", "going", "lot", "lots", "too", "all", "more", "most", "much", "many", "one",
+		"feel", "feels", "felt", "look", "looks", "looked", "taste", "tastes", "tasted", "smell", "smells", "smelt",
+		"smelled", "what's", "called", "call", "word", "words", "why", "say", "ok", "anything", "something",
+		"someone", "everyone", "still", "about", "after", "before", "over", "inside", "eat", "eating", "ate", "food":
+		return true
+	}
+	return false
 }

@@ -5,10 +5,21 @@ package lexicon
 type Nearness struct {
 	dish  Dish
 	foods map[string]bool
+	heads map[string]string // of the nouns of the type's words: lists are sorted by nearness
 }
 
 // NewNearness builds the nearness to a dish type.
-func NewNearness(d Dish) Nearness { return Nearness{d, d.foods()} }
+func NewNearness(d Dish) Nearness {
+	n := Nearness{d, d.foods(), map[string]string{}}
+	for _, w := range d.Words {
+		for _, of := range w.Of {
+			if _, ok := n.heads[of]; !ok {
+				n.heads[of] = headStem(of)
+			}
+		}
+	}
+	return n
+}
 
 // Of returns how near a word is, from 0 to 2: 2 for a row of the type's own
 // file; for any other the share of its nouns that are foods of the type, and
@@ -32,7 +43,11 @@ func (n Nearness) Described(w Word) float64 {
 	}
 	hits := 0
 	for _, of := range w.Of {
-		if n.foods[headStem(of)] {
+		head, ok := n.heads[of]
+		if !ok {
+			head = headStem(of)
+		}
+		if n.foods[head] {
 			hits++
 		}
 	}

@@ -42,6 +42,7 @@ type site struct {
 	assets    map[string]asset
 	reading   chan struct{} // as many places as texts are read at once
 	desk      *desk         // nil without a tutor
+	finders   finders
 }
 
 // route is what answers one path. A method without a handler is refused.

@@ -3,6 +3,7 @@ package pages
 import (
 	"net/http"
 	"net/url"
+	"sync"
 
 	"saywhy/cmd/handout"
 	"saywhy/lexicon"
@@ -104,11 +105,13 @@ func (s *site) findWords(w http.ResponseWriter, r *http.Request) {
 	p := s.wordsPage(r, shelf, q, dish)
 	p.Noticed = line(r.PostFormValue("noticed"))
 	p.Looked = true
-	list := dish.Words
-	if q.dish == "" {
-		list = shelf.Lexicon.Words()
+	var finder *lexicon.Finder
+	if q.dish != "" {
+		finder = lexicon.NewFinder(dish.Words)
+	} else {
+		finder = s.finders.all(shelf.Lexicon)
 	}
-	for _, f := range lexicon.NewFinder(list).Find(p.Noticed, foundAtOnce) {
+	for _, f := range finder.Find(p.Noticed, foundAtOnce) {
 		senses := string(f.Word.Sense)
 		for _, also := range f.Also {
 			senses += " or " + string(also)
@@ -116,6 +119,23 @@ func (s *site) findWords(w http.ResponseWriter, r *http.Request) {
 		p.Found = append(p.Found, foundWord{f.Word, senses})
 	}
 	s.show(w, r, http.StatusOK, "words", p)
+}
+
+// finders keeps what finds words of any dish, which takes longest to make.
+type finders struct {
+	mu     sync.Mutex
+	lex    *lexicon.Lexicon
+	finder *lexicon.Finder
+}
+
+// all returns the finder of a lexicon, made when it is first asked for.
+func (f *finders) all(lex *lexicon.Lexicon) *lexicon.Finder {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	if f.lex != lex {
+		f.lex, f.finder = lex, lexicon.NewFinder(lex.Words())
+	}
+	return f.finder
 }
 
 func (s *site) wordsPage(r *http.Request, shelf *Shelf, q wordsQuery, dish lexicon.Dish) wordsPage {

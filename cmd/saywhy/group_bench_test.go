@@ -20,6 +20,16 @@ import (
 // madeUp returns n evaluations of about 150 words each, put together from the
 // sentences of the demo course. The same n gives the same texts.
 func madeUp(tb testing.TB, n int) []string {
+	next := madeUpOnes(tb)
+	out := make([]string, n)
+	for i := range out {
+		out[i] = next()
+	}
+	return out
+}
+
+// madeUpOnes returns what makes one such evaluation after the other.
+func madeUpOnes(tb testing.TB) func() string {
 	tb.Helper()
 	files, err := filepath.Glob("../demo/texts/*.yaml")
 	require.NoError(tb, err)
@@ -37,17 +47,15 @@ func madeUp(tb testing.TB, n int) []string {
 	}
 	require.Greater(tb, len(sentences), 200)
 	r := rand.New(rand.NewPCG(1, 2))
-	out := make([]string, n)
-	for i := range out {
+	return func() string {
 		var b strings.Builder
 		for words := 0; words < 150; {
 			s := sentences[r.IntN(len(sentences))]
 			words += len(strings.Fields(s))
 			b.WriteString(s + "\n")
 		}
-		out[i] = b.String()
+		return b.String()
 	}
-	return out
 }
 
 // madeUpFolder writes texts as the evaluations of forty kitchens and as many
