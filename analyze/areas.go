@@ -38,7 +38,11 @@ func (d areas) read(r *reading) {
 		} else if changes && plansChange(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
+		if headingArea(s.tokens) == lexicon.Improvement && s.signs != nil && len(s.tokens) > 4 || wishes(s) {
+			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
+		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
+		s.signs = append(s.signs, handled(s)...)
 		sort.SliceStable(s.signs, func(a, b int) bool { return s.signs[a].from < s.signs[b].from })
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {
@@ -53,6 +57,42 @@ func (d areas) read(r *reading) {
 			}
 		}
 	}
+}
+
+// wishes reports a note that only says what there should be more or less of:
+// "Less water there", "Bigger bowl, it was falling out".
+func wishes(s *sentence) bool {
+	if len(s.tokens) < 3 || isHeading(s) {
+		return false
+	}
+	first, second := &s.tokens[0], &s.tokens[1]
+	if !first.in("more", "less", "fewer", "extra") && first.tag != "JJR" || first.in("better", "worse") {
+		return false
+	}
+	if !second.isNoun() || second.kind == lexicon.Person {
+		return false // "More crunchy than last time" describes
+	}
+	for i := 2; i < len(s.tokens) && s.tokens[i].norm != "," && !s.tokens[i].pause(); i++ {
+		if s.tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") || s.tokens[i].norm == "than" {
+			return false
+		}
+	}
+	return true
+}
+
+// handled finds a technique that only its manner shows: "we sat the dish in a
+// big tin with water", "I did it in two halves". Something was done by some
+// means, and no other area of work is what it was done for.
+func handled(s *sentence) []sign {
+	if len(s.how) == 0 || isHeading(s) {
+		return nil
+	}
+	for _, g := range s.signs {
+		if contains(workAreas(), g.area) || g.area == lexicon.Improvement {
+			return nil
+		}
+	}
+	return []sign{{area: lexicon.Technique, told: true, from: s.how[0].from, to: s.how[0].to}}
 }
 
 // plansChange reports whether a sentence under a heading such as "Next time"
@@ -180,7 +220,7 @@ func headingArea(tokens []token) lexicon.Area {
 			return lexicon.Aroma
 		case "flavour":
 			return lexicon.Taste
-		case "improve", "improvements", "next":
+		case "improve", "improvements", "next", "change", "changes", "try", "tip", "tips", "suggestion", "suggestions":
 			return lexicon.Improvement
 		case "timing", "time":
 			return lexicon.Organisation
@@ -201,7 +241,7 @@ func (d areas) advice(s *sentence, role Role) []sign {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		start := i == 0 || s.tokens[i-1].in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just") || s.tokens[i-1].norm == "," && i > 2
-		if !start || !(t.tag == "VB" || t.tag == "VBP" || i == 0 && t.norm == t.stem && d.words.works[t.stem]) || strings.HasSuffix(t.norm, "ed") {
+		if !start || !(t.tag == "VB" || t.tag == "VBP" || role == Adult && i == 0 && t.in("taste", "wipe", "hoover", "watch", "read", "wear", "check", "wash") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "PRP$") || i == 0 && t.norm == t.stem && d.words.works[t.stem]) || strings.HasSuffix(t.norm, "ed") {
 			continue
 		}
 		if role == Learner && !compares(s.tokens, i) {
@@ -210,7 +250,7 @@ func (d areas) advice(s *sentence, role Role) []sign {
 		if t.in("had", "did", "was", "mash") || t.norm == "give" && i+1 < len(s.tokens) && s.tokens[i+1].norm == "or" {
 			continue // "had it come out sooner", "give or take five minutes"
 		}
-		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (d.words.works[t.stem] || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
+		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (d.words.works[t.stem] || t.in("taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close", "write", "aim", "think", "practise", "save", "buy", "get", "have", "take", "let", "make", "go", "do", "don't", "look") && role == Adult || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
 			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
 		}
 	}
