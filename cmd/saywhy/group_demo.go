@@ -61,7 +61,7 @@ func roomForDemo(dir string, files []demo.File) error {
 			return nil
 		}
 		whole, ours := data[name]
-		if !ours || !sameFile(name, whole) {
+		if !ours || !e.Type().IsRegular() || !sameFile(name, whole) {
 			return fs.ErrExist
 		}
 		there++
