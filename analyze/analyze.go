@@ -97,7 +97,8 @@ type sentence struct {
 	span
 	n       int
 	tokens  []token
-	fits    numbers // the places of patterns that some word fits
+	fits    numbers     // the places of patterns that some word fits
+	listed  []candidate // every form of the sensory list, whatever it describes
 	sensory []sensoryWord
 	vague   []vagueWord
 	how     []clause

@@ -14,8 +14,8 @@ type card struct {
 	kind   lexicon.Kind
 	judges bool
 
-	sensed  []sensed   // its readings as a form of one word
-	phrases []sensedAs // the forms that begin with it, or with what stands before its hyphen
+	sensed  []sensed              // its readings as a form of one word
+	phrases map[string][]sensedAs // the forms that begin with it, or with what stands before its hyphen, by their second word
 	begins  [patternSets]openings
 	fits    numbers // the places of patterns that it fits
 }

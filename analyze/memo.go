@@ -7,10 +7,16 @@ import (
 
 // memo keeps what was worked out for strings met lately: texts of a kind share
 // most of their words, and reports most of their questions. It has a fixed
-// number of slots; a string that meets another in its slot takes its place. It
-// is safe for many goroutines: two that write to a slot write what is right for
-// either, and nothing that is kept is ever changed.
-type memo[T any] struct{ slots []atomic.Pointer[kept[T]] }
+// number of slots, some for each hash; where they are full, the string that was
+// met first goes. It is safe for many goroutines: two that write to a slot
+// write what is right for either, and nothing that is kept is ever changed.
+type memo[T any] struct {
+	slots [][ways]atomic.Pointer[kept[T]]
+}
+
+// ways is how many strings of one hash are kept. With one, a few hundred of the
+// words of a text's kind would push each other out again and again.
+const ways = 4
 
 type kept[T any] struct {
 	key   string
@@ -20,7 +26,9 @@ type kept[T any] struct {
 // longestKept is the most bytes of a string that is kept.
 const longestKept = 256
 
-func newMemo[T any](slots int) *memo[T] { return &memo[T]{make([]atomic.Pointer[kept[T]], slots)} }
+func newMemo[T any](slots int) *memo[T] {
+	return &memo[T]{make([][ways]atomic.Pointer[kept[T]], slots/ways)}
+}
 
 // get returns what work returns for the key. Work must depend on nothing else.
 func (m *memo[T]) get(key string, work func(string) T) *T {
@@ -28,13 +36,21 @@ func (m *memo[T]) get(key string, work func(string) T) *T {
 		value := work(key)
 		return &value
 	}
-	slot := &m.slots[fnv1a(fnvStart, key)%uint32(len(m.slots))]
-	if k := slot.Load(); k != nil && k.key == key {
-		return &k.value
+	slots := &m.slots[fnv1a(fnvStart, key)%uint32(len(m.slots))]
+	for i := range slots {
+		k := slots[i].Load()
+		if k == nil {
+			break
+		}
+		if k.key == key {
+			return &k.value
+		}
 	}
 	key = strings.Clone(key) // not the text around it
 	k := &kept[T]{key, work(key)}
-	slot.Store(k)
+	for i, last := 0, k; i < ways && last != nil; i++ {
+		last = slots[i].Swap(last)
+	}
 	return &k.value
 }
 

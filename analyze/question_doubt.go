@@ -26,13 +26,13 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 // mark notes the areas that something in the sentence could show, although it
 // did not count: a describing word said of something else, a cue in passing.
 func (d *doubt) mark(s *sentence) {
+	for _, c := range s.listed {
+		for _, r := range c.readings {
+			d.weak[r.sense.Area()] = true
+		}
+	}
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if c, ok := (sensing{words: d.words}).at(s.tokens, i); ok {
-			for _, r := range c.readings {
-				d.weak[r.sense.Area()] = true
-			}
-		}
 		if sense, ok := senseOfNoun(t.norm); ok {
 			d.weak[sense.Area()] = true
 		}
@@ -54,18 +54,21 @@ func (d *doubt) mark(s *sentence) {
 
 // hintsAt returns the area that a word often speaks of without showing it.
 func hintsAt(t *token) lexicon.Area {
-	switch {
-	case t.in("should", "could", "would", "'d", "next", "wish", "needed", "improve"):
+	switch t.norm {
+	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe":
 		return lexicon.Improvement
-	case t.in("supposed", "suppose", "meant", "maybe"):
-		return lexicon.Improvement
-	case t.kind == lexicon.Person || t.in("help", "helped", "myself", "alone", "remind", "reminded", "told", "asked"):
+	case "help", "helped", "myself", "alone", "remind", "reminded", "told", "asked":
 		return lexicon.Independence
-	case t.in("knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped"):
+	}
+	if t.kind == lexicon.Person {
+		return lexicon.Independence
+	}
+	switch t.norm {
+	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped":
 		return lexicon.Safety
-	case t.in("clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "glove", "plaster", "rinsed"):
+	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "glove", "plaster", "rinsed":
 		return lexicon.Hygiene
-	case t.in("wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere"):
+	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere":
 		return lexicon.Organisation
 	}
 	return ""

@@ -1,7 +1,6 @@
 package analyze
 
 import (
-	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -53,18 +52,18 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 		}
 	}
 	var found []candidate
-	for i := 0; i < len(tokens); {
-		c, ok := d.at(tokens, i)
-		if !ok {
-			i++
-			continue
+	for i := range tokens {
+		if c, ok := d.at(tokens, i); ok {
+			s.listed = append(s.listed, c)
 		}
-		if allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || !d.describesFood(tokens, c) {
-			i++
+	}
+	end := 0 // of the last one found
+	for _, c := range s.listed {
+		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || !d.describesFood(tokens, c) {
 			continue
 		}
 		found = append(found, c)
-		i = c.to
+		end = c.to
 	}
 	found = joinNeighbours(tokens, d.comparisons(tokens, found))
 	var out []sensoryWord
@@ -155,22 +154,11 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 	if known == nil {
 		known = d.words.card(t.norm)
 	}
-	next := "" // the word behind, where no hyphen hides another
-	if i+1 < len(tokens) && strings.IndexByte(t.norm, '-') < 0 {
-		next = tokens[i+1].norm
-	}
-	for _, p := range known.phrases {
-		if next != "" && !strings.HasPrefix(next, p.words[1]) {
-			continue
-		}
-		if to, ok := phraseAt(tokens, i, p.words); ok {
-			c := candidate{from: i, to: to}
-			for _, q := range known.phrases {
-				if slices.Equal(q.words, p.words) {
-					c.readings = append(c.readings, q.sensed)
-				}
+	if known.phrases != nil {
+		for _, p := range known.phrases[secondWord(tokens, i)] {
+			if to, ok := phraseAt(tokens, i, p.words); ok {
+				return candidate{from: i, to: to, readings: p.readings}, true
 			}
-			return c, true
 		}
 	}
 	if r := known.sensed; len(r) > 0 {
@@ -183,6 +171,16 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 		}
 	}
 	return candidate{}, false
+}
+
+// secondWord returns the second word from token i on, counting as phraseAt does.
+func secondWord(tokens []token, i int) string {
+	_, second, hyphened := strings.Cut(tokens[i].norm, "-")
+	if !hyphened && i+1 < len(tokens) {
+		second = tokens[i+1].norm
+	}
+	second, _, _ = strings.Cut(second, "-")
+	return second
 }
 
 // phraseAt reports whether the words stand at token i and where they end. A

@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -13,14 +14,14 @@ type vocabulary struct {
 	lex      *lexicon.Lexicon
 	nouns    *lexicon.Nouns
 	spelling map[string]string
-	singles  map[string][]sensed   // one-word forms
-	phrases  map[string][]sensedAs // forms of several words, by their first
-	known    map[string]bool       // every single word the rules look for
-	initial  [256][]string         // the known words by their first letter
-	cards    *memo[card]           // of words met lately
-	telling  *memo[[]string]       // of questions asked lately; see tellingWords
-	judging  map[string]bool       // every form that a one-word vague pattern takes
-	works    map[string]bool       // stems of verbs of working with food
+	singles  map[string][]sensed              // one-word forms
+	phrases  map[string]map[string][]sensedAs // forms of several words, by their first and second; the longest first
+	known    map[string]bool                  // every single word the rules look for
+	initial  [256][]string                    // the known words by their first letter
+	cards    *memo[card]                      // of words met lately
+	telling  *memo[[]string]                  // of questions asked lately; see tellingWords
+	judging  map[string]bool                  // every form that a one-word vague pattern takes
+	works    map[string]bool                  // stems of verbs of working with food
 	met      knower
 	placing  *placing
 	vague    *patterns
@@ -37,10 +38,10 @@ type sensed struct {
 	of    []string
 }
 
-// sensedAs is a form of several words.
+// sensedAs is a form of several words with its readings.
 type sensedAs struct {
-	words []string
-	sensed
+	words    []string
+	readings []sensed
 }
 
 // describes reports whether the word is on the sensory list.
@@ -78,7 +79,7 @@ type knower interface{ Knows(word string) bool }
 func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 	v := &vocabulary{
 		lex: lex, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
-		singles: map[string][]sensed{}, phrases: map[string][]sensedAs{},
+		singles: map[string][]sensed{}, phrases: map[string]map[string][]sensedAs{},
 		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
 		placing: newPlacing(),
 		cards:   newMemo[card](1 << 13), telling: newMemo[[]string](1 << 10),
@@ -100,9 +101,10 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 			v.addForm(f, sensed{head: w.Word, sense: w.Sense, of: w.Of})
 		}
 	}
-	for first := range v.phrases {
-		list := v.phrases[first]
-		sort.SliceStable(list, func(i, j int) bool { return len(list[i].words) > len(list[j].words) })
+	for _, bySecond := range v.phrases {
+		for _, list := range bySecond {
+			sort.SliceStable(list, func(i, j int) bool { return len(list[i].words) > len(list[j].words) })
+		}
 	}
 	r := lex.Reading
 	v.vague = newPatterns(0, r.Vague, v.placing)
@@ -169,10 +171,25 @@ func (v *vocabulary) addForm(form string, s sensed) {
 		v.singles[words[0]] = append(v.singles[words[0]], s)
 		return
 	}
-	for _, have := range v.phrases[words[0]] {
-		if have.sense == s.sense && strings.Join(have.words, " ") == strings.Join(words, " ") {
+	if v.phrases[words[0]] == nil {
+		v.phrases[words[0]] = map[string][]sensedAs{}
+	}
+	list := v.phrases[words[0]][words[1]]
+	for i := range list {
+		if slices.Equal(list[i].words, words) {
+			list[i].add(s)
 			return
 		}
 	}
-	v.phrases[words[0]] = append(v.phrases[words[0]], sensedAs{words: words, sensed: s})
+	v.phrases[words[0]][words[1]] = append(list, sensedAs{words: words, readings: []sensed{s}})
+}
+
+// add adds a reading, one for each sense.
+func (p *sensedAs) add(s sensed) {
+	for _, have := range p.readings {
+		if have.sense == s.sense {
+			return
+		}
+	}
+	p.readings = append(p.readings, s)
 }
