@@ -75,7 +75,7 @@ func (d cautioning) topics(r *reading) map[string]bool {
 		mark(r.sentences[i].dangers)
 	}
 	if r.Title != "" {
-		title := sentence{tokens: tokenizer{}.tokens(r.Title, span{0, len(r.Title)})}
+		title := sentence{tokens: tokenizer{}.tokens(r.Title)}
 		for i := range title.tokens {
 			t := &title.tokens[i]
 			c := d.words.card(t.norm)

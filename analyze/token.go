@@ -31,16 +31,25 @@ type token struct {
 type tokenizer struct{}
 
 func (d tokenizer) read(r *reading) {
+	// One piece of memory for all: a word of English and its blank take rather
+	// more than four bytes.
+	all := make([]token, 0, len(r.Text)/4+8)
 	for i := range r.sentences {
 		s := &r.sentences[i]
-		s.tokens = d.tokens(r.Text, s.span)
+		from := len(all)
+		all = d.appendTokens(all, r.Text, s.span)
+		s.tokens = all[from:len(all):len(all)]
 	}
 }
 
-// tokens returns the tokens of text[s.start:s.end]. Every token's span slices
-// back to its text.
-func (tokenizer) tokens(text string, s span) []token {
-	out := make([]token, 0, (s.end-s.start)/5+2) // a word of English and its blank take about so many bytes
+// tokens returns the tokens of a text that is no sentence of a reading.
+func (d tokenizer) tokens(text string) []token {
+	return d.appendTokens(nil, text, span{0, len(text)})
+}
+
+// appendTokens appends the tokens of text[s.start:s.end]. Every token's span
+// slices back to its text.
+func (tokenizer) appendTokens(out []token, text string, s span) []token {
 	for i := s.start; i < s.end; {
 		r, n := utf8.DecodeRuneInString(text[i:s.end])
 		switch {

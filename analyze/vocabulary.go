@@ -154,7 +154,7 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 }
 
 func (v *vocabulary) addForm(form string, s sensed) {
-	toks := tokenizer{}.tokens(form, span{0, len(form)})
+	toks := tokenizer{}.tokens(form)
 	var words []string
 	for _, t := range toks {
 		words = append(words, strings.Split(t.norm, "-")...)

@@ -13,7 +13,7 @@ type wording struct {
 	words *vocabulary
 	r     *reading
 	title string          // what was cooked, as a question may call it
-	own   map[string]bool // lower-case words of the text
+	own   map[string]bool // lower-case words of the text; see owns
 	used  map[string]bool // wordings of this report
 	asked map[string]bool // wordings and questions of an earlier draft
 
@@ -25,13 +25,7 @@ type wording struct {
 }
 
 func newWording(words *vocabulary, r *reading) *wording {
-	w := &wording{words: words, r: r, own: map[string]bool{}, used: map[string]bool{}, asked: map[string]bool{}, quoted: map[string]bool{}}
-	for i := range r.sentences {
-		for _, t := range r.sentences[i].tokens {
-			w.own[t.norm] = true
-			w.own[strings.ToLower(t.text)] = true
-		}
-	}
+	w := &wording{words: words, r: r, used: map[string]bool{}, asked: map[string]bool{}, quoted: map[string]bool{}}
 	if r.brief.After != nil {
 		for _, q := range r.brief.After.Questions {
 			w.asked[q.form], w.asked[q.Text] = true, true
@@ -164,15 +158,18 @@ func readable(text string) bool {
 // words typical of the dish, which stand first in the list: a number a writer
 // can read through. For any food there are too many to count.
 func (w *wording) look(q *wish) string {
-	list := w.words.lex.Reading.Wordings["look"]["words"][q.group]
-	typical, _ := w.r.brief.Dish.Typical(lexicon.Sense(q.group))
-	count := len(typical)
 	switch q.list {
 	case "said", "vague", "detail":
 	default:
 		return ""
 	}
-	if len(list) == 0 || count == 0 {
+	list := w.words.lex.Reading.Wordings["look"]["words"][q.group]
+	if len(list) == 0 {
+		return ""
+	}
+	typical, _ := w.r.brief.Dish.Typical(lexicon.Sense(q.group))
+	count := len(typical)
+	if count == 0 {
 		return ""
 	}
 	for _, line := range list {
@@ -218,18 +215,33 @@ func withoutQuote(text string) string {
 // the text lacks: then they would write for the writer.
 func (w *wording) leaks(form string) bool {
 	for _, word := range *w.words.telling.get(form, w.words.tellingWords) {
-		if !w.own[word] {
+		if !w.owns(word) {
 			return true
 		}
 	}
 	return false
 }
 
+// owns reports whether a lower-case word stands in the text, as it is spelt or
+// as it is meant.
+func (w *wording) owns(word string) bool {
+	if w.own == nil { // few questions hold a word for which it is asked
+		w.own = map[string]bool{}
+		for i := range w.r.sentences {
+			for _, t := range w.r.sentences[i].tokens {
+				w.own[t.norm] = true
+				w.own[strings.ToLower(t.text)] = true
+			}
+		}
+	}
+	return w.own[word]
+}
+
 // tellingWords returns the words of a text that are sensory or judge, in lower
 // case.
 func (v *vocabulary) tellingWords(text string) []string {
 	var out []string
-	tokens := tokenizer{}.tokens(text, span{0, len(text)})
+	tokens := tokenizer{}.tokens(text)
 	d := sensing{words: v}
 	for i := range tokens {
 		if c, ok := d.at(tokens, i); ok {

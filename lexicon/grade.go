@@ -1,6 +1,8 @@
 package lexicon
 
 import (
+	"iter"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -10,25 +12,34 @@ import (
 // (Kincaid, Fishburne, Rogers and Chissom, Research Branch Report 8-75, 1975).
 // A text without words has grade 0.
 func Grade(text string) float64 {
-	words := wordsOf(text)
-	if len(words) == 0 {
-		return 0
-	}
-	syllables := 0
-	for _, w := range words {
+	words, syllables := 0, 0
+	for w := range eachWord(text) {
+		words++
 		syllables += Syllables(w)
 	}
-	n := float64(len(words))
+	if words == 0 {
+		return 0
+	}
+	n := float64(words)
 	return 0.39*n/float64(sentences(text)) + 11.8*float64(syllables)/n - 15.59
 }
 
 // Words counts the words of a text.
-func Words(text string) int { return len(wordsOf(text)) }
+func Words(text string) int {
+	n := 0
+	for range eachWord(text) {
+		n++
+	}
+	return n
+}
 
-// wordsOf returns the words of a text: letters and digits, with apostrophes
+// wordsOf returns the words of a text.
+func wordsOf(text string) []string { return slices.Collect(eachWord(text)) }
+
+// eachWord yields the words of a text: letters and digits, with apostrophes
 // between letters. A hyphen divides.
-func wordsOf(text string) []string {
-	return strings.FieldsFunc(text, func(r rune) bool {
+func eachWord(text string) iter.Seq[string] {
+	return strings.FieldsFuncSeq(text, func(r rune) bool {
 		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' && r != '’' && !unicode.Is(unicode.M, r)
 	})
 }

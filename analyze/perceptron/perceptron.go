@@ -38,6 +38,8 @@ type Tagger struct {
 	both    []row // by both, the tag before times len(tags) plus the one before it
 
 	start, start2, empty, dash, trace, noun tag // see certain and Tag
+
+	outerLeft, outerRight [2]seen // what the first word sees before it, and the last behind it
 }
 
 // tag is a place in Tagger.tags.
@@ -101,7 +103,7 @@ func (t *Tagger) Tag(words []string) []string {
 	var fewContext [48]seen // most sentences need no more, and so no memory
 	var fewCertain [len(fewContext)]tag
 	context, certain := fewContext[:0], fewCertain[:0]
-	context = append(context, t.look("-START-"), t.look("-START2-"))
+	context = append(context, t.outerLeft[:]...)
 	for _, w := range words {
 		n := normalize(w)
 		context = append(context, t.look(n))
@@ -113,7 +115,7 @@ func (t *Tagger) Tag(words []string) []string {
 		}
 		certain = append(certain, t.certain(w, as))
 	}
-	context = append(context, t.look("-END-"), t.look("-END2-"))
+	context = append(context, t.outerRight[:]...)
 
 	tags := make([]string, len(words))
 	prev, prev2 := t.start, t.start2

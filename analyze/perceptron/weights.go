@@ -94,6 +94,8 @@ func parse(data string) (*Tagger, error) {
 	if !ok {
 		return nil, errors.New("perceptron: the file of weights is damaged; take weights.bin as it was published and build again")
 	}
+	t.outerLeft = [2]seen{t.look("-START-"), t.look("-START2-")}
+	t.outerRight = [2]seen{t.look("-END-"), t.look("-END2-")}
 	return t, nil
 }
 
