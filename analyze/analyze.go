@@ -121,7 +121,7 @@ func (s *sentence) has(a lexicon.Area) bool {
 func (r *reading) report() *Report {
 	out := &Report{
 		Dish: r.brief.Dish.Name, Title: r.Title, Role: r.Role,
-		Sentences: []Sentence{}, Areas: r.rows, Questions: r.questions, Cautions: r.cautions, Praise: r.praise,
+		Sentences: make([]Sentence, 0, len(r.sentences)), Areas: r.rows, Questions: r.questions, Cautions: r.cautions, Praise: r.praise,
 	}
 	for i := range r.sentences {
 		s := &r.sentences[i]
@@ -132,11 +132,7 @@ func (r *reading) report() *Report {
 		if o.Areas == nil {
 			o.Areas = []lexicon.Area{}
 		}
-		for _, t := range s.tokens {
-			if t.word {
-				out.Words++
-			}
-		}
+		out.Words += countWords(s.tokens)
 		for _, v := range s.vague {
 			o.Vague = append(o.Vague, Vague{v.start, v.end, r.Text[v.start:v.end], v.bare})
 		}

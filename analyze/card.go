@@ -13,6 +13,7 @@ type card struct {
 	stem   string // "" of a mark
 	kind   lexicon.Kind
 	judges bool
+	adverb bool // see vocabulary.adverb
 
 	sensed  []sensed              // its readings as a form of one word
 	phrases map[string][]sensedAs // the forms that begin with it, or with what stands before its hyphen, by their second word
@@ -33,7 +34,7 @@ func (v *vocabulary) newCard(word string) card {
 	}
 	c := card{
 		word: word, mended: v.correct(word),
-		kind: v.nouns.Kind(word), judges: v.lex.Reading.IsVague(word),
+		kind: v.nouns.Kind(word), judges: v.lex.Reading.IsVague(word), adverb: v.adverb(word),
 		sensed: v.singles[word], phrases: v.phrases[first],
 	}
 	if strings.ContainsFunc(word, wordRune) {

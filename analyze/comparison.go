@@ -36,7 +36,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 		switch {
 		case t.norm == "like" && d.likens(tokens, i):
 			add(i, likenessEnd(tokens, i+1), d.likenessSense(tokens, found, i))
-		case t.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "as" && (tokens[i+1].isAdj() || d.words.describes(tokens[i+1].norm)) && i+3 < len(tokens) && (tokens[i+3].tag == "DT" || tokens[i+3].isNoun() || tokens[i+3].isAdj()):
+		case t.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "as" && (tokens[i+1].isAdj() || tokens[i+1].describes()) && i+3 < len(tokens) && (tokens[i+3].tag == "DT" || tokens[i+3].isNoun() || tokens[i+3].isAdj()):
 			if tokens[i+1].in("soon", "long", "much", "well", "many", "good", "far", "bad", "quick", "fast", "easy") {
 				continue
 			}
@@ -131,10 +131,10 @@ func (d sensing) likens(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start; j-- {
 		t := &tokens[j]
-		if d.words.describes(t.norm) {
+		if t.describes() {
 			break
 		}
-		if t.isVerb() && !d.judges(t.norm) {
+		if t.isVerb() && !d.judges(t) {
 			if !linkingVerb(t.norm) && !t.in("set", "had", "has", "broke", "fell", "ate", "cut", "pulled", "hung", "sat", "stood", "rolled", "tore", "snapped", "melted") {
 				return false
 			}
@@ -313,7 +313,7 @@ func (d sensing) tastedThe(tokens []token, i int, add func(int, int, lexicon.Sen
 			}
 			add(start, k+1, sense)
 			start = k + 1
-		case n.tag == "DT" || n.tag == "PRP$" || n.in("and", ",", "or", "all", "much", "of", "any") || n.isAdj() && !d.words.describes(n.norm):
+		case n.tag == "DT" || n.tag == "PRP$" || n.in("and", ",", "or", "all", "much", "of", "any") || n.isAdj() && !n.describes():
 			start = k + 1
 		default:
 			return
@@ -326,7 +326,7 @@ func (d sensing) tastedThe(tokens []token, i int, add func(int, int, lexicon.Sen
 // after be.
 func (d sensing) openAdjective(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.isAdj() || d.words.describes(t.norm) || len(t.norm) < 4 || i == 0 || d.judges(t.norm) || d.words.judging[t.stem] || plainAdjective(t.norm) {
+	if !t.isAdj() || t.describes() || len(t.norm) < 4 || i == 0 || d.judges(t) || d.words.judging[t.stem] || plainAdjective(t.norm) {
 		return false
 	}
 	if tokens[i-1].tag == "PRP$" {
@@ -350,7 +350,7 @@ func (d sensing) openAdjective(tokens []token, i int) bool {
 // blazing marigold": the last noun or adjective of what is said of it.
 func (d sensing) colourOf(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.isNoun() && !t.isAdj() || d.words.describes(t.norm) || d.judges(t.norm) || d.words.judging[t.stem] || plainAdjective(t.norm) {
+	if !t.isNoun() && !t.isAdj() || t.describes() || d.judges(t) || d.words.judging[t.stem] || plainAdjective(t.norm) {
 		return false
 	}
 	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].isAdj()) {
@@ -364,7 +364,7 @@ func (d sensing) colourOf(tokens []token, i int) bool {
 	return s >= 0 && tokens[s].in("colour", "color", "colours")
 }
 
-func (d sensing) judges(w string) bool { return d.words.card(w).judges || d.words.judging[w] }
+func (d sensing) judges(t *token) bool { return t.card.judges || d.words.judging[t.norm] }
 
 // plainAdjective reports whether an adjective, after a verb of perception or
 // be, tells nothing that is sensed.

@@ -15,6 +15,9 @@ func (t *token) isVerb() bool { return strings.HasPrefix(t.tag, "VB") || t.tag =
 func (t *token) isAdj() bool  { return strings.HasPrefix(t.tag, "JJ") }
 func (t *token) isAdv() bool  { return strings.HasPrefix(t.tag, "RB") }
 
+// describes reports whether the word is on the sensory list.
+func (t *token) describes() bool { return len(t.card.sensed) > 0 }
+
 // in reports whether the token is one of the words.
 func (t *token) in(words ...string) bool {
 	for _, w := range words {

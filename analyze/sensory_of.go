@@ -15,7 +15,7 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
 		return c.to-c.from > 1
 	}
-	if t.isAdv() && d.words.adverb(t.norm) && c.to-c.from == 1 {
+	if t.isAdv() && t.card.adverb && c.to-c.from == 1 {
 		// "evenly browned" speaks of the food, "stirred evenly" of the work;
 		// "faintly sweet" only says how sweet.
 		return t.in("evenly", "unevenly", "patchily") && c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].tag == "VBN")

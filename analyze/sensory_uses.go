@@ -194,13 +194,13 @@ func (d sensing) listed(tokens []token, i int) bool {
 			continue
 		}
 		j += step
-		for j > 0 && j < len(tokens) && (tokens[j].isAdv() && !d.words.describes(tokens[j].norm) || tokens[j].in("and", "so", "a", "bit")) {
+		for j > 0 && j < len(tokens) && (tokens[j].isAdv() && !tokens[j].describes() || tokens[j].in("and", "so", "a", "bit")) {
 			j += step
 		}
 		if j < 0 || j >= len(tokens) || !tokens[j].isAdj() && !tokens[j].isVerb() && tokens[j].kind != lexicon.NoKind || tokens[j].in("wet", "dry", "damp", "clean", "deep") {
 			continue
 		}
-		if d.words.describes(tokens[j].norm) && phraseHead(tokens, max(i, j)) < 0 {
+		if tokens[j].describes() && phraseHead(tokens, max(i, j)) < 0 {
 			return true
 		}
 	}

@@ -107,8 +107,8 @@ func isCapital(s string) bool {
 // they say nothing about names.
 func mostlyCapitals(tokens []token) bool {
 	upper, lower := 0, 0
-	for _, t := range tokens {
-		for _, r := range t.text {
+	for i := range tokens {
+		for _, r := range tokens[i].text {
 			switch {
 			case unicode.IsUpper(r):
 				upper++
@@ -130,14 +130,14 @@ func repair(tokens []token, words *vocabulary) {
 			// "to much", "to hard": too, one letter short.
 			t.norm, t.tag = "too", "RB"
 			t.stem = "too"
-		case t.norm == "to" && i > 0 && i+1 < len(tokens) && words.describes(tokens[i+1].norm) && degree(tokens, i-1):
+		case t.norm == "to" && i > 0 && i+1 < len(tokens) && tokens[i+1].describes() && degree(tokens, i-1):
 			// "way to sticky", "was to garlicky": the same before any listed
 			// describing word, where what stands before asks for a degree.
 			t.norm, t.tag = "too", "RB"
 			t.stem = "too"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
-		case i > 0 && strings.HasPrefix(t.tag, "VB") && t.tag != "VBN" && t.tag != "VBG" && tokens[i-1].in("too", "very", "quite", "really") && words.describes(t.norm):
+		case i > 0 && strings.HasPrefix(t.tag, "VB") && t.tag != "VBN" && t.tag != "VBG" && tokens[i-1].in("too", "very", "quite", "really") && t.describes():
 			t.tag = "JJ" // "way too thick": a degree is of a quality
 		case t.norm == "smelt" || t.norm == "tasted":
 			t.tag = "VBD" // no fish and no metal
@@ -146,22 +146,22 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "PRP"
 		case (t.norm == "n't" || t.norm == "not") && t.tag != "RB":
 			t.tag = "RB"
-		case words.adverb(t.norm) && !strings.HasPrefix(t.tag, "RB"):
+		case t.card.adverb && !strings.HasPrefix(t.tag, "RB"):
 			t.tag = "RB" // "smelt faintly of"
-		case words.describes(t.norm) && t.kind == lexicon.NoKind && !t.isAdj() && (strings.HasSuffix(t.norm, "y") && !words.adverb(t.norm) || strings.HasSuffix(t.norm, "ish") || strings.HasSuffix(t.norm, "iest")):
+		case t.describes() && t.kind == lexicon.NoKind && !t.isAdj() && (strings.HasSuffix(t.norm, "y") && !t.card.adverb || strings.HasSuffix(t.norm, "ish") || strings.HasSuffix(t.norm, "iest")):
 			// "smoky", "nutty": a listed word in -y is an adjective.
 			t.tag = "JJ"
-		case words.describes(t.norm) && (t.tag == "IN" || t.tag == "RP") && !t.in("round", "off", "past", "like"):
+		case t.describes() && (t.tag == "IN" || t.tag == "RP") && !t.in("round", "off", "past", "like"):
 			// "had wept", "get them brown": a listed word is no preposition.
 			t.tag = "JJ"
 			if i > 0 && (tokens[i-1].in("had", "has", "have") || strings.HasPrefix(tokens[i-1].tag, "NN") || tokens[i-1].in("it", "they") && !strings.HasSuffix(t.norm, "n")) && !afterLinkingVerb(tokens, i) {
 				t.tag = "VBD"
 			}
-		case words.describes(t.norm) && afterLinkingVerb(tokens, i):
+		case t.describes() && afterLinkingVerb(tokens, i):
 			// "was salty", "looked brown": after be, look, smell, taste, feel a
 			// listed describing word is an adjective, whatever the tagger took
 			// it for. A participle stays one: it describes as well.
-			if !strings.HasPrefix(t.tag, "VB") && !strings.HasPrefix(t.tag, "JJ") && !words.adverb(t.norm) && t.norm != "even" {
+			if !strings.HasPrefix(t.tag, "VB") && !strings.HasPrefix(t.tag, "JJ") && !t.card.adverb && t.norm != "even" {
 				t.tag = "JJ"
 			}
 		case i > 0 && tokens[i-1].tag == "PRP" && subjectPronoun(tokens[i-1].norm) && strings.HasPrefix(t.tag, "NN") && i+1 < len(tokens) && strings.HasSuffix(t.norm, "ed"):
@@ -234,7 +234,7 @@ func startsPredicate(tokens []token, i int) bool {
 // at most adverbs, other describing words and "and" between.
 func afterLinkingVerb(tokens []token, i int) bool {
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
-		t := tokens[j]
+		t := &tokens[j]
 		if linkingVerb(t.norm) {
 			return true
 		}

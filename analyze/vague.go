@@ -76,13 +76,13 @@ func wholePhrase(h hit) bool {
 // saidOf reports whether slang at token i is said of the food or the work as a
 // quality: after a linking verb whose subject is no person, or alone.
 func (d judging) saidOf(tokens []token, i int) bool {
-	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || d.words.describes(tokens[i+1].norm)) {
+	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || tokens[i+1].describes()) {
 		return false // "dead colourful": very
 	}
 	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
-	if i+2 < len(tokens) && tokens[i+1].in("and", ",") && d.words.describes(tokens[i+2].norm) {
+	if i+2 < len(tokens) && tokens[i+1].in("and", ",") && tokens[i+2].describes() {
 		return false // "cool and tangy"
 	}
 	v := predicateOf(tokens, i)

@@ -44,9 +44,6 @@ type sensedAs struct {
 	readings []sensed
 }
 
-// describes reports whether the word is on the sensory list.
-func (v *vocabulary) describes(w string) bool { return len(v.singles[w]) > 0 }
-
 // adverb reports whether a listed word in -ly is an adverb made from a listed
 // quality (faintly, evenly, patchily) and no adjective that happens to end so
 // (bubbly, crumbly, frilly).

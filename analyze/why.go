@@ -192,14 +192,14 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 // so: a result or purpose where a clause, "that" or a bare verb follows; not
 // the intensifier ("so nice"), "so far", "or so", "I think so".
 func (d reasons) so(tokens []token, i int) bool {
-	prev := token{}
+	prev := &token{}
 	if i > 0 {
-		prev = tokens[i-1]
+		prev = &tokens[i-1]
 	}
 	if i+1 >= len(tokens) {
 		return false
 	}
-	n := tokens[i+1]
+	n := &tokens[i+1]
 	switch {
 	case i == 0 && n.norm == "next", n.in("noone", "nobody", "everyone", "everybody") && i > 0:
 		return true
@@ -719,13 +719,13 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	}
 	for j := i - 1; j >= 0 && j >= i-5; j-- {
 		t := &tokens[j]
-		if (d.words.describes(t.norm) || t.in("stinging", "watering", "tired", "sore", "aching")) && !t.isVerbForm() {
+		if (t.describes() || t.in("stinging", "watering", "tired", "sore", "aching")) && !t.isVerbForm() {
 			return true
 		}
 		if t.in("came", "comes", "coming") && tokens[h].kind != lexicon.Place {
 			// "The flavour came from the stock": a quality and its source.
 			for k := j - 1; k >= 0 && k >= j-6; k-- {
-				if tokens[k].in("flavour", "taste", "tastes", "heat", "colour", "smell", "crunch", "sweetness", "bitterness", "saltiness", "warmth", "texture", "kick", "shine", "it", "that", "moisture", "lift", "richness") || tokens[k].kind.Food() || d.words.describes(tokens[k].norm) {
+				if tokens[k].in("flavour", "taste", "tastes", "heat", "colour", "smell", "crunch", "sweetness", "bitterness", "saltiness", "warmth", "texture", "kick", "shine", "it", "that", "moisture", "lift", "richness") || tokens[k].kind.Food() || tokens[k].describes() {
 					return true
 				}
 			}
@@ -916,7 +916,7 @@ func (d reasons) forgotten(tokens []token, i int) bool {
 		if tokens[j].pause() || tokens[j].in("and", "but", "because", "so") {
 			return false
 		}
-		if d.words.describes(tokens[j].norm) {
+		if tokens[j].describes() {
 			return true
 		}
 	}
@@ -1037,7 +1037,7 @@ func (d reasons) noteCause(tokens []token, i int) bool {
 		return false
 	}
 	for j := i - 2; j >= 0 && j >= i-8; j-- {
-		if d.words.describes(tokens[j].norm) {
+		if tokens[j].describes() {
 			return true
 		}
 	}
@@ -1061,7 +1061,7 @@ func (d reasons) outcome(tokens []token, i int) bool {
 		if tokens[j].pause() || tokens[j].in("that", "and") {
 			break
 		}
-		state = state || d.words.describes(tokens[j].norm) || tokens[j].in("better", "worse", "fine", "perfect", "shape", "ready", "done", "together", "bowl")
+		state = state || tokens[j].describes() || tokens[j].in("better", "worse", "fine", "perfect", "shape", "ready", "done", "together", "bowl")
 	}
 	if !state {
 		return false
