@@ -24,6 +24,9 @@ func (d backing) read(r *reading) {
 
 // backed reports whether the judged thing is told of.
 func (d backing) backed(s, next *sentence, v *vagueWord) bool {
+	if v.to+1 < len(s.tokens) && s.tokens[v.to].norm == "to" && s.tokens[v.to+1].in("have", "see", "cook", "watch", "hear", "spend", "get", "work") {
+		return false // "it was lovely to have you": of the day, not of the dish
+	}
 	if namesWhat(s, v) {
 		return true
 	}

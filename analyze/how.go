@@ -381,7 +381,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 			break
 		}
 	}
-	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) && !(tokens[verb].norm == "tasted" && tokens[h].in("spoon", "spoons", "teaspoon", "finger")) {
+	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].norm == "went" && verb+1 < i && tokens[verb+1].norm == "at") && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) && !(tokens[verb].norm == "tasted" && tokens[h].in("spoon", "spoons", "teaspoon", "finger")) {
 		return 0, false
 	}
 	if verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break") {
@@ -520,6 +520,9 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if j < 1 || tokens[j].norm != "," {
 		return false
 	}
+	if d.words.works[tokens[i].stem] && !generic(tokens[i].stem) && i+1 < len(tokens) && tokens[i+1].in("all", "it", "them", "the", "as", "constantly", "continuously", "gently", "slowly") && clauseHasVerb(tokens, j) && !tokens[i].in("icing", "seasoning", "topping", "filling", "dressing", "frosting", "stuffing", "washing") {
+		return true // ", whisking all the while": the participle itself is work
+	}
 	if tokens[i].in("including", "being", "meaning", "making", "leaving", "giving", "causing", "having", "something", "anything", "nothing", "everything", "according", "considering", "depending", "following", "looking", "sitting", "saying", "thinking", "wondering", "using", "regarding", "allowing", "resulting", "creating", "becoming", "reaching", "suggesting", "showing", "using", "washing", "icing", "seasoning", "topping", "filling", "pudding", "dressing", "frosting", "stuffing") {
 		return false
 	}
@@ -557,7 +560,7 @@ func (d means) cookedNear(tokens []token, i int) bool {
 		case "took", "take", "reduc", "use", "turn", "score", "serv", "had", "left", "combin", "separ":
 			continue // as often done outside a kitchen
 		}
-		if d.technique(tokens, j, j+1) {
+		if d.technique(tokens, j, j+1) || tokens[j].tagIn("VBD", "VB", "VBN") && tokens[j].in("handled", "worked", "lowered", "slid", "tipped", "carried", "moved", "drew", "handle", "lower", "tip", "carry", "held", "hold") {
 			return true
 		}
 	}
@@ -569,6 +572,9 @@ func (d means) cookedNear(tokens []token, i int) bool {
 func (d means) technique(tokens []token, from, to int) bool {
 	for j := max(0, from); j < to && j < len(tokens); j++ {
 		t := &tokens[j]
+		if j == 0 && d.words.works[t.stem] && t.isNoun() && len(tokens) > 2 && !tokens[1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice") {
+			return true // "cut chicken in strips": a note without "I"
+		}
 		if d.words.works[t.stem] && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {
 			return true
 		}

@@ -55,7 +55,7 @@ func (d *doubt) mark(s *sentence) {
 // hintsAt returns the area that a word often speaks of without showing it.
 func hintsAt(t *token) lexicon.Area {
 	switch t.norm {
-	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe":
+	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe", "again", "longer", "sooner", "instead", "buy", "want", "wanted", "wants", "needs":
 		return lexicon.Improvement
 	case "help", "helped", "myself", "alone", "remind", "reminded", "told", "asked":
 		return lexicon.Independence
@@ -64,9 +64,11 @@ func hintsAt(t *token) lexicon.Area {
 		return lexicon.Independence
 	}
 	switch t.norm {
-	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped":
+	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped", "oil", "smoke", "smoking", "smoked", "glove", "gloves", "mitts", "guard", "mandoline", "mandolin", "handle", "careful", "carefully", "claw", "tucked", "sharp", "flame", "gas", "allergic", "allergy", "label", "packet", "dog", "toddler", "baby", "cat", "steam", "spat", "spit", "splash", "splashed", "sleeves", "wobbly":
 		return lexicon.Safety
-	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "glove", "plaster", "rinsed":
+	case "salt", "seasoning", "heat", "kick", "spice", "spices", "seasoned", "pepper", "sugar", "ginger", "chilli":
+		return lexicon.Taste
+	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "plaster", "rinsed", "tap", "lick", "licked", "apron", "hair", "cleaner", "washing", "wash", "germs":
 		return lexicon.Hygiene
 	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere":
 		return lexicon.Organisation
@@ -81,6 +83,9 @@ func (d *doubt) of(q wish) bool {
 		// Words that also speak to the nose are too common to tell.
 		return d.weak[q.area] && q.area != lexicon.Aroma
 	case "vague":
+		if q.group == "whole" && d.weak[q.area] {
+			return true // every sense that is left is hinted at
+		}
 		return contains(workAreas(), q.area) && !d.hollow(q.area)
 	case "detail":
 		// Who did what is told by a word ("by myself"), and so is a change

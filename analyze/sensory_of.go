@@ -84,7 +84,7 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	if !t.isVerb() {
 		return false
 	}
-	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
+	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "CD" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
 	if t.tag == "VBN" && c.to < len(tokens) && tokens[c.to].isNoun() && attributive(tokens, i) {
 		return false // "a shaggy, cracked lump"
 	}

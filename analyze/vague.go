@@ -66,7 +66,7 @@ func wholePhrase(h hit) bool {
 	first := h.Parts[0]
 	for _, w := range first.Words {
 		switch w {
-		case "spot", "top", "first", "out", "to", "up", "well", "bang", "on", "nothing", "something", "crowd":
+		case "spot", "top", "first", "out", "to", "up", "well", "bang", "on", "nothing", "something", "crowd", "just":
 			return true
 		}
 	}

@@ -26,13 +26,13 @@ func (d reasons) find(s *sentence) []clause {
 	var out []clause
 	for i := range tokens {
 		from, ok := d.at(tokens, i)
-		if !ok {
+		if !ok || from >= len(tokens) {
 			continue
 		}
 		if n := len(out); n > 0 && from < out[n-1].to {
 			continue
 		}
-		to := max(i+1, clauseEnd(tokens, i))
+		to := max(i+1, clauseEnd(tokens, max(i, from)), from+1)
 		c := clause{from: from, to: to}
 		c.span = span{tokens[from].start, tokens[to-1].end}
 		if pointsBack(tokens, from) {
@@ -100,7 +100,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// for + clause is an old because: "for the top was plain".
 		return i, d.purposeNoun(tokens, i) || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
 	case "cause":
-		return i, !t.isVerb() && prev.tag != "DT" && (next(1).tag == "PRP" || next(1).in("the", "i", "it", "my", "there") && i > 0)
+		return i, prev.norm == "," && next(1).tag == "PRP$" || !t.isVerb() && prev.tag != "DT" && (next(1).tag == "PRP" || next(1).in("the", "i", "it", "my", "there") && i > 0)
 	case "before":
 		// "before it could catch": what it was done to prevent.
 		// "before anybody slipped", "before it dried on": likewise.
@@ -108,7 +108,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "where":
 		return i, (next(1).human() || next(1).in("it", "they")) && (next(2).in("stopped", "forgot", "missed", "caught", "did", "had", "was", "burnt", "touched") || next(2).norm == "n't")
 	case "down":
-		return i, next(1).norm == "to" && strings.HasSuffix(next(2).norm, "ing")
+		return i, next(1).norm == "to" && (strings.HasSuffix(next(2).norm, "ing") || next(2).tagIn("PRP", "PRP$") && strings.HasSuffix(next(3).norm, "ing"))
 	case "purpose":
 		return i, next(1).norm == "of" || prev.in("the", "for")
 	case "if", "when":
@@ -127,10 +127,13 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		}
 	case "otherwise":
 		// "spot on otherwise" and "otherwise just got on with it" set apart.
-		return i, next(1).tagIn("PRP", "PRP$", "DT", "EX") || next(1).isNoun() || opensClause(tokens, i+1)
+		return i, next(1).tagIn("PRP", "PRP$", "DT", "EX") || next(1).isNoun() || opensClause(tokens, i+1) || next(1).pause() && asideBefore(tokens, i)
 	case "else":
 		return i - 1, prev.norm == "or"
 	case "or":
+		if next(1).in("it", "they", "you") && (next(2).tagIn("VBP", "VBZ") || next(2).in("wouldve", "would've")) && bound(tokens, i) {
+			return i, true // "you must not open the door or they flop"
+		}
 		// "or they go greasy": what would happen.
 		if next(1).in("it", "they", "you", "else", "the", "i") && (next(2).in("go", "goes", "will", "'ll", "would", "'d", "get", "gets", "end", "turn", "turns", "burn", "burns", "stick", "sticks", "might", "can", "wo", "do", "does", "oil", "ends", "becomes", "become", "dry", "dries") || next(3).in("goes", "go", "gets", "will", "would", "turns")) {
 			return i, true
@@ -176,8 +179,8 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "what":
 		// "the water is what wets the flour": the cause picked out.
 		return i, i > 1 && prev.in("is", "'s", "was", "were") && next(1).tagIn("VBZ", "VBD") && !linkingVerb(next(1).norm) && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
-	case ",":
-		return i + 1, faultThenEffect(tokens, i) || changeAndFault(tokens, i)
+	case ",", ";", "--", "-", "–", ":":
+		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || d.beside(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":
 		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
 	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
@@ -376,6 +379,9 @@ func (d reasons) as(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[i+1]
+	if n.tag == "VBG" && tokens[i+2].tagIn("VBZ", "VBP") {
+		return true // "as stirring makes it grainy"
+	}
 	if i > 0 {
 		p := &tokens[i-1]
 		if p.in("such", "just", "same", "so", "well", "known", "used", "served", "far", "soon", "long", "much", "as", "not", "regarded", "described", "seen", "act", "acts", "act", "twice", "exactly") {
@@ -876,7 +882,7 @@ func (d reasons) makes(tokens []token, i int) bool {
 	case t.in("made", "makes"):
 		return changes(tokens, i) && (sub.kind != lexicon.NoKind || sub.in("it", "they", "which", "everything") || sub.tag == "VBG")
 	case t.in("kept", "keeps", "stopped"):
-		return !sub.in("they") || n.in("it", "them", "the")
+		return (!sub.in("they") || n.in("it", "them", "the")) && !(i+2 < len(tokens) && tokens[i+2].in("shape", "form"))
 	case t.in("gave", "gives", "thickened", "thickens", "softened", "loosened", "balanced", "brought", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "sealed"):
 		return sub.isNoun() && sub.kind.Food()
 	}
@@ -942,7 +948,7 @@ func faultThenEffect(tokens []token, i int) bool {
 
 // changeAndFault: a change without a verb beside the fault that it would mend:
 // "bigger bowl, it was falling out", "the ends burnt, thicker ones next week".
-func changeAndFault(tokens []token, i int) bool {
+func (d reasons) changeAndFault(tokens []token, i int) bool {
 	note := func(from, to int) bool {
 		if from >= to || to-from > 7 {
 			return false
@@ -977,8 +983,111 @@ func changeAndFault(tokens []token, i int) bool {
 			break
 		}
 	}
+	if !d.ofCooking(tokens[from:to]) {
+		return false
+	}
 	next := i+1 < to && (tokens[to-1].in("time", "week", "go") || tokens[to-1].kind == lexicon.Time)
 	return note(from, i) && told(i+1, to) && opensClause(tokens, i+1) || next && told(from, i) && note(i+1, to)
+}
+
+// ofCooking reports whether the tokens speak of food or of working with it.
+func (d reasons) ofCooking(tokens []token) bool {
+	for i := range tokens {
+		t := &tokens[i]
+		if t.kind.Food() || t.kind == lexicon.Tool || t.isVerb() && d.words.works[t.stem] && !generic(t.stem) || t.isAdj() && d.words.describes(t.norm) {
+			return true
+		}
+	}
+	return false
+}
+
+// bound reports whether the clause before token i tells what must be done or
+// was done in time, so that "or" gives what happens otherwise.
+func bound(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-12; j-- {
+		if tokens[j].in("must", "n't", "not", "never", "need", "have", "got", "always", "keep", "at", "before") {
+			return true
+		}
+	}
+	return false
+}
+
+// asideBefore reports whether "otherwise" ends a short note set apart: "shards
+// everywhere otherwise".
+func asideBefore(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-5; j-- {
+		if tokens[j].isVerb() {
+			return false
+		}
+		if tokens[j].in(";", ",", "--", "-", "–") {
+			return true
+		}
+	}
+	return false
+}
+
+// beside reports whether two clauses set side by side by the mark at token i
+// explain each other without a word that says so: how the food was and what the
+// cook did ("the skin was crisp, you'd rubbed the butter in"); a step and the
+// rule of the kitchen behind it ("in three lots; a full pan goes grey"); a
+// change and the fault that asks for it ("I'd chop them smaller; they kept
+// catching").
+func (d reasons) beside(tokens []token, i int) bool {
+	from, to := i, i+1
+	for from > 0 && !tokens[from-1].in(";", ":", ".", "--", "–") && (tokens[from-1].norm != "," || listComma(tokens, from-1)) {
+		from--
+	}
+	for to < len(tokens) && !tokens[to].in(";", ":", ".", "--", "–", ",", "!") {
+		to++
+	}
+	first := i + 1
+	for first < to && (tokens[first].isAdv() || tokens[first].norm == "and") {
+		first++
+	}
+	if i-from < 3 || to-first < 3 || tokens[first].in("so", "but", "because", "which", "who", "that", "then", "when", "if", "where", "as", "or") {
+		return false
+	}
+	described, acted, plan := false, false, false
+	for j := from; j < i; j++ {
+		t := &tokens[j]
+		if t.in("because", "so", "but", "if", "when") {
+			return false
+		}
+		described = described || d.words.describes(t.norm) && t.isAdj()
+		plan = plan || t.in("would", "'d", "next") || j == from && t.tag == "VB"
+		acted = acted || t.tag == "VBD" && d.words.works[t.stem] && !generic(t.stem)
+	}
+	subjectAt, verb := -1, -1
+	for j := first; j < to; j++ {
+		if tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'d", "'ve") {
+			verb = j
+			break
+		}
+		if tokens[j].isNoun() || tokens[j].tag == "PRP" {
+			subjectAt = j
+		}
+	}
+	if subjectAt < 0 || verb < 0 || verb > subjectAt+3 {
+		return false
+	}
+	v, s := &tokens[verb], &tokens[subjectAt]
+	deed := func() bool {
+		for j := verb; j < to && j < verb+3; j++ {
+			if d.words.works[tokens[j].stem] && tokens[j].isVerb() && !tokens[j].in("made", "had", "took", "cut") || tokens[j].in("forgot", "left") {
+				return true
+			}
+		}
+		return false
+	}
+	switch {
+	case plan && d.ofCooking(tokens[from:i]):
+		return v.tag == "VBD" && tokens[i].norm != ":" && !tokens[first].in("this", "that")
+	case described && !acted:
+		return s.in("i", "you", "we") && (v.tag == "VBD" || v.in("'d", "had")) && deed()
+	case acted:
+		return tokens[i].norm != "," && tokens[i].norm != ":" && v.tagIn("VBZ", "VBP") && !s.human() && !s.in("it")
+	}
+	return false
 }
 
 // changes reports whether "made" at token i makes something be or do: an
