@@ -994,7 +994,7 @@ func (d reasons) changeAndFault(tokens []token, i int) bool {
 func (d reasons) ofCooking(tokens []token) bool {
 	for i := range tokens {
 		t := &tokens[i]
-		if t.kind.Food() || t.kind == lexicon.Tool || t.isVerb() && d.words.works[t.stem] && !generic(t.stem) || t.isAdj() && d.words.describes(t.norm) {
+		if t.kind.Food() || t.kind == lexicon.Tool || t.isVerb() && d.words.works[t.stem] && !generic(t.stem) || t.isAdj() && t.describes() {
 			return true
 		}
 	}
@@ -1053,7 +1053,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 		if t.in("because", "so", "but", "if", "when") {
 			return false
 		}
-		described = described || d.words.describes(t.norm) && t.isAdj()
+		described = described || t.describes() && t.isAdj()
 		plan = plan || t.in("would", "'d", "next") || j == from && t.tag == "VB"
 		acted = acted || t.tag == "VBD" && d.words.works[t.stem] && !generic(t.stem)
 	}
