@@ -289,7 +289,7 @@ func imagined(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := max(0, start-1); j < i; j++ {
 		t := &tokens[j]
-		if t.norm == "if" && j > 0 && tokens[j-1].in("see", "check", "know", "tell", "sure", "wondering", "asked", "ask") {
+		if t.norm == "if" && j > 0 && tokens[j-1].in("see", "check", "know", "tell", "sure", "wondering", "asked", "ask", "asking", "checking") {
 			continue // "to see if it needed salt": whether
 		}
 		if t.norm == "or" && j == start-1 {
