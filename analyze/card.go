@@ -3,6 +3,7 @@ package analyze
 import (
 	"strings"
 
+	"saywhy/analyze/perceptron"
 	"saywhy/lexicon"
 )
 
@@ -18,6 +19,7 @@ type card struct {
 	sensed  []sensed              // its readings as a form of one word
 	phrases map[string][]sensedAs // the forms that begin with it, or with what stands before its hyphen, by their second word
 	begins  [patternSets]openings
+	looked  perceptron.Word
 	fits    numbers // the places of patterns that it fits
 }
 
@@ -37,9 +39,15 @@ func (v *vocabulary) newCard(word string) card {
 		kind: v.nouns.Kind(word), judges: v.lex.Reading.IsVague(word), adverb: v.adverb(word),
 		sensed: v.singles[word], phrases: v.phrases[first],
 	}
+	meant := word
 	if strings.ContainsFunc(word, wordRune) {
 		c.stem = lexicon.Stem(word)
+		meant = c.mended
 	}
+	if word == "i" {
+		meant = "I"
+	}
+	c.looked = v.tagger.Look(meant)
 	c.fits = v.placing.fitting(word, c.stem, first)
 	for _, p := range []*patterns{v.vague, v.unsensed, v.plain, v.cues, v.dangers} {
 		c.begins[p.set] = openings{p.words[word], p.stems[c.stem]}

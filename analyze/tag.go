@@ -4,14 +4,18 @@ import (
 	"strings"
 	"unicode"
 
+	"saywhy/analyze/perceptron"
 	"saywhy/lexicon"
 )
 
 // Tagger assigns a Penn Treebank tag to each word of a sentence. It must be
-// safe for many goroutines and return as many tags as it is given words.
-// analyze/perceptron has the one in use.
+// safe for many goroutines. analyze/perceptron has the one in use.
 type Tagger interface {
-	Tag(words []string) []string
+	// Look looks a word up, so that this need not be done in every sentence.
+	Look(word string) perceptron.Word
+
+	// TagWords appends to tags as many as it is given words.
+	TagWords(words []perceptron.Word, tags []string) []string
 }
 
 // tagging gives the tokens of a sentence their tags, stems and kinds.
@@ -21,29 +25,32 @@ type tagging struct {
 }
 
 func (t tagging) read(r *reading) {
+	var room tagRoom
 	for i := range r.sentences {
-		t.tag(&r.sentences[i])
+		t.tag(&r.sentences[i], &room)
 	}
 }
 
-func (t tagging) tag(s *sentence) {
+// tagRoom is memory that one sentence after the other is tagged in.
+type tagRoom struct {
+	words []perceptron.Word
+	tags  []string
+}
+
+func (t tagging) tag(s *sentence, room *tagRoom) {
 	shouting := mostlyCapitals(s.tokens)
-	words := make([]string, len(s.tokens))
+	words := room.words[:0]
 	for i := range s.tokens {
 		tok := &s.tokens[i]
 		tok.card = t.words.card(tok.norm)
-		w := tok.norm
-		switch {
-		case w == "i":
-			w = "I"
-		case tok.word && !shouting && isCapital(tok.text) && i > 0:
-			w = strings.ToUpper(w[:1]) + w[1:]
-		case tok.word && w == tok.norm:
-			w = tok.card.mended
+		if w := tok.norm; tok.word && w != "i" && !shouting && isCapital(tok.text) && i > 0 {
+			words = append(words, t.tagger.Look(strings.ToUpper(w[:1])+w[1:]))
+			continue
 		}
-		words[i] = w
+		words = append(words, tok.card.looked)
 	}
-	tags := t.tagger.Tag(words)
+	tags := t.tagger.TagWords(words, room.tags[:0])
+	room.words, room.tags = words, tags
 	for i := range s.tokens {
 		tok := &s.tokens[i]
 		tok.tag = tags[i]

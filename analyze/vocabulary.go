@@ -22,6 +22,7 @@ type vocabulary struct {
 	telling  *memo[[]string]                  // of questions asked lately; see tellingWords
 	judging  map[string]bool                  // every form that a one-word vague pattern takes
 	works    map[string]bool                  // stems of verbs of working with food
+	tagger   Tagger
 	met      knower
 	placing  *placing
 	vague    *patterns
@@ -75,7 +76,7 @@ type knower interface{ Knows(word string) bool }
 
 func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 	v := &vocabulary{
-		lex: lex, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
+		lex: lex, tagger: tagger, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
 		singles: map[string][]sensed{}, phrases: map[string]map[string][]sensedAs{},
 		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
 		placing: newPlacing(),

@@ -37,9 +37,13 @@ type Tagger struct {
 	before2 []row // by the tag two before
 	both    []row // by both, the tag before times len(tags) plus the one before it
 
+	// behind is what those four add up to, in the order of both: they are the
+	// longest rows, and no word is scored without them.
+	behind []scores
+
 	start, start2, empty, dash, trace, noun tag // see certain and Tag
 
-	outerLeft, outerRight [2]seen // what the first word sees before it, and the last behind it
+	outerLeft, outerRight [2]seen // what stands for words before the first and behind the last
 }
 
 // tag is a place in Tagger.tags.
@@ -89,46 +93,72 @@ func (t *Tagger) Knows(word string) bool {
 	return w.here != 0 || w.fixed != open
 }
 
-// seen is a word of the sentence as its neighbours see it.
+// Word is a word as a Tagger knows it: looked up, and ready to be tagged in any
+// sentence.
+type Word struct {
+	seen
+	first row // of its first byte
+	fixed tag // its tag if it needs no context, or open
+}
+
+// seen is a word as its neighbours see it.
 type seen struct {
 	word int32
 	ends ends
 	end  row // of the word as it is written
 }
 
-// Tag returns one tag for each word of a sentence, from left to right. Words
-// are split as in the Penn Treebank ("do", "n't"). It never fails; an empty
-// word is tagged as an empty string.
-func (t *Tagger) Tag(words []string) []string {
-	var fewContext [48]seen // most sentences need no more, and so no memory
-	var fewCertain [len(fewContext)]tag
-	context, certain := fewContext[:0], fewCertain[:0]
-	context = append(context, t.outerLeft[:]...)
-	for _, w := range words {
-		n := normalize(w)
-		context = append(context, t.look(n))
-		now := &context[len(context)-1]
-		as := now.word
-		if n != w {
-			as = t.words[w]
-			now.end = t.ends[endOf(w)].here
-		}
-		certain = append(certain, t.certain(w, as))
+// Look looks a word up. Words are split as in the Penn Treebank ("do", "n't").
+func (t *Tagger) Look(w string) Word {
+	n := normalize(w)
+	out := Word{seen: t.look(n)}
+	as := out.word
+	if n != w {
+		as = t.words[w]
+		out.end = t.ends[endOf(w)].here
 	}
-	context = append(context, t.outerRight[:]...)
+	if w != "" {
+		out.first = t.firsts[w[0]]
+	}
+	out.fixed = t.certain(w, as)
+	return out
+}
 
-	tags := make([]string, len(words))
-	prev, prev2 := t.start, t.start2
+// Tag returns one tag for each word of a sentence, from left to right. It never
+// fails; an empty word is tagged as an empty string.
+func (t *Tagger) Tag(words []string) []string {
+	looked := make([]Word, len(words))
 	for i, w := range words {
-		now := certain[i]
+		looked[i] = t.Look(w)
+	}
+	return t.TagWords(looked, make([]string, 0, len(words)))
+}
+
+// TagWords appends to tags one tag for each word of a sentence, from left to
+// right. The words are the Tagger's own.
+func (t *Tagger) TagWords(words []Word, tags []string) []string {
+	prev, prev2 := t.start, t.start2
+	for i := range words {
+		now := words[i].fixed
 		if now == open {
-			s := t.score((*[5]seen)(context[i:i+5]), w, prev, prev2)
+			s := t.score(words, i, prev, prev2)
 			now = t.best(&s)
 		}
-		tags[i] = t.tags[now]
+		tags = append(tags, t.tags[now])
 		prev2, prev = prev, now
 	}
 	return tags
+}
+
+// around returns the word at place i, or what stands for one that is not there.
+func (t *Tagger) around(words []Word, i int) *seen {
+	switch {
+	case i < 0:
+		return &t.outerLeft[2+i]
+	case i >= len(words):
+		return &t.outerRight[i-len(words)]
+	}
+	return &words[i].seen
 }
 
 func (t *Tagger) look(w string) seen {
@@ -156,30 +186,28 @@ func (t *Tagger) certain(w string, as int32) tag {
 	return t.known[as].fixed
 }
 
-// score adds up the weights of the features of the word in the middle of the
-// five. The features are those the weights were trained with: the word and its
-// ends, the two words on either side, and the two tags to the left.
-func (t *Tagger) score(context *[5]seen, w string, prev, prev2 tag) scores {
-	var s scores
-	here := &t.known[context[2].word]
-	t.add(&s, t.bias)
-	t.add(&s, context[2].end)
-	t.add(&s, t.firsts[w[0]])
-	t.add(&s, t.before[prev])
-	t.add(&s, t.before2[prev2])
-	t.add(&s, t.both[int(prev)*len(t.tags)+int(prev2)])
+// score adds up the weights of the features of the word at place i. The
+// features are those the weights were trained with: the word and its ends, the
+// two words on either side, and the two tags to the left.
+func (t *Tagger) score(words []Word, i int, prev, prev2 tag) scores {
+	s := t.behind[int(prev)*len(t.tags)+int(prev2)]
+	w := &words[i]
+	here := &t.known[w.word]
+	t.add(&s, w.end)
+	t.add(&s, w.first)
 	t.add(&s, here.here)
 	for _, x := range t.tagged[here.tagged:here.tagEnd] {
 		if x.tag == prev {
 			t.add(&s, x.row)
 		}
 	}
-	t.add(&s, t.known[context[1].word].before)
-	t.add(&s, context[1].ends.before)
-	t.add(&s, t.known[context[0].word].before2)
-	t.add(&s, t.known[context[3].word].after)
-	t.add(&s, context[3].ends.after)
-	t.add(&s, t.known[context[4].word].after2)
+	before, after := t.around(words, i-1), t.around(words, i+1)
+	t.add(&s, t.known[before.word].before)
+	t.add(&s, before.ends.before)
+	t.add(&s, t.known[t.around(words, i-2).word].before2)
+	t.add(&s, t.known[after.word].after)
+	t.add(&s, after.ends.after)
+	t.add(&s, t.known[t.around(words, i+2).word].after2)
 	return s
 }
 

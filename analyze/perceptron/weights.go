@@ -56,6 +56,12 @@ func parse(data string) (*Tagger, error) {
 			t.both[prev*tags+prev2] = r
 		}
 	}
+	t.behind = make([]scores, tags*tags)
+	for i := range t.behind {
+		for _, r := range [...]row{t.bias, t.before[i/tags], t.before2[i%tags], t.both[i]} {
+			t.add(&t.behind[i], r)
+		}
+	}
 	n := in.length()
 	t.ends = make(map[uint32]ends, n)
 	for range n {
