@@ -241,7 +241,7 @@ func (d areas) advice(s *sentence, role Role) []sign {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		start := i == 0 || s.tokens[i-1].in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just") || s.tokens[i-1].norm == "," && i > 2
-		if !start || !(t.tag == "VB" || t.tag == "VBP" || role == Adult && i == 0 && t.in("taste", "wipe", "hoover", "watch", "read", "wear", "check", "wash") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "PRP$") || i == 0 && t.norm == t.stem && d.words.works[t.stem]) || strings.HasSuffix(t.norm, "ed") {
+		if !start || !(t.tag == "VB" || t.tag == "VBP" || role == Adult && i == 0 && t.in("taste", "wipe", "hoover", "watch", "read", "wear", "check", "wash") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "PRP$") || i == 0 && t.norm == t.stem && t.card.works) || strings.HasSuffix(t.norm, "ed") {
 			continue
 		}
 		if role == Learner && !compares(s.tokens, i) {
@@ -250,7 +250,7 @@ func (d areas) advice(s *sentence, role Role) []sign {
 		if t.in("had", "did", "was", "mash") || t.norm == "give" && i+1 < len(s.tokens) && s.tokens[i+1].norm == "or" {
 			continue // "had it come out sooner", "give or take five minutes"
 		}
-		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (d.words.works[t.stem] || t.in("taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close", "write", "aim", "think", "practise", "save", "buy", "get", "have", "take", "let", "make", "go", "do", "don't", "look") && role == Adult || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
+		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (t.card.works || t.in("taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close", "write", "aim", "think", "practise", "save", "buy", "get", "have", "take", "let", "make", "go", "do", "don't", "look") && role == Adult || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
 			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
 		}
 	}

@@ -16,6 +16,12 @@ type card struct {
 	judges bool
 	adverb bool // see vocabulary.adverb
 
+	judging    bool // it is a form that a one-word vague pattern takes
+	stemJudges bool // so is its stem
+	works      bool // its stem is that of a verb of working with food
+	opens      bool // it is the first of a listed noun of several words
+	mustCook   bool // it is a food that has to be cooked through
+
 	sensed  []sensed              // its readings as a form of one word
 	phrases map[string][]sensedAs // the forms that begin with it, or with what stands before its hyphen, by their second word
 	begins  [patternSets]openings
@@ -47,6 +53,8 @@ func (v *vocabulary) newCard(word string) card {
 	if word == "i" {
 		meant = "I"
 	}
+	c.judging, c.stemJudges, c.works = v.judging[word], v.judging[c.stem], v.works[c.stem]
+	c.opens, c.mustCook = v.nouns.Opens(word), v.nouns.MustCook(word)
 	c.looked = v.tagger.Look(meant)
 	c.fits = v.placing.fitting(word, c.stem, first)
 	for _, p := range []*patterns{v.vague, v.unsensed, v.plain, v.cues, v.dangers} {

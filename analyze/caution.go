@@ -323,7 +323,7 @@ func (d cautioning) tooCool(r *reading, s *sentence) bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		probe = probe || t.in("probe", "thermometer", "core", "probed") || strings.HasPrefix(t.norm, "thermo")
-		protein = protein || d.words.nouns.MustCook(t.norm)
+		protein = protein || t.card.mustCook
 	}
 	if !probe && protein {
 		// "the temp of the turkey was 64"

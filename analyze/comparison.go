@@ -326,7 +326,7 @@ func (d sensing) tastedThe(tokens []token, i int, add func(int, int, lexicon.Sen
 // after be.
 func (d sensing) openAdjective(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.isAdj() || t.describes() || len(t.norm) < 4 || i == 0 || d.judges(t) || d.words.judging[t.stem] || plainAdjective(t.norm) {
+	if !t.isAdj() || t.describes() || len(t.norm) < 4 || i == 0 || d.judges(t) || t.card.stemJudges || plainAdjective(t.norm) {
 		return false
 	}
 	if tokens[i-1].tag == "PRP$" {
@@ -350,7 +350,7 @@ func (d sensing) openAdjective(tokens []token, i int) bool {
 // blazing marigold": the last noun or adjective of what is said of it.
 func (d sensing) colourOf(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.isNoun() && !t.isAdj() || t.describes() || d.judges(t) || d.words.judging[t.stem] || plainAdjective(t.norm) {
+	if !t.isNoun() && !t.isAdj() || t.describes() || d.judges(t) || t.card.stemJudges || plainAdjective(t.norm) {
 		return false
 	}
 	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].isAdj()) {
@@ -364,7 +364,7 @@ func (d sensing) colourOf(tokens []token, i int) bool {
 	return s >= 0 && tokens[s].in("colour", "color", "colours")
 }
 
-func (d sensing) judges(t *token) bool { return t.card.judges || d.words.judging[t.norm] }
+func (d sensing) judges(t *token) bool { return t.card.judges || t.card.judging }
 
 // plainAdjective reports whether an adjective, after a verb of perception or
 // be, tells nothing that is sensed.

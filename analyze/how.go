@@ -520,7 +520,7 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if j < 1 || tokens[j].norm != "," {
 		return false
 	}
-	if d.words.works[tokens[i].stem] && !generic(tokens[i].stem) && i+1 < len(tokens) && tokens[i+1].in("all", "it", "them", "the", "as", "constantly", "continuously", "gently", "slowly") && clauseHasVerb(tokens, j) && !tokens[i].in("icing", "seasoning", "topping", "filling", "dressing", "frosting", "stuffing", "washing") {
+	if tokens[i].card.works && !generic(tokens[i].stem) && i+1 < len(tokens) && tokens[i+1].in("all", "it", "them", "the", "as", "constantly", "continuously", "gently", "slowly") && clauseHasVerb(tokens, j) && !tokens[i].in("icing", "seasoning", "topping", "filling", "dressing", "frosting", "stuffing", "washing") {
 		return true // ", whisking all the while": the participle itself is work
 	}
 	if tokens[i].in("including", "being", "meaning", "making", "leaving", "giving", "causing", "having", "something", "anything", "nothing", "everything", "according", "considering", "depending", "following", "looking", "sitting", "saying", "thinking", "wondering", "using", "regarding", "allowing", "resulting", "creating", "becoming", "reaching", "suggesting", "showing", "using", "washing", "icing", "seasoning", "topping", "filling", "pudding", "dressing", "frosting", "stuffing") {
@@ -530,7 +530,7 @@ func (d means) accompanies(tokens []token, i int) bool {
 		return false
 	}
 	for k := clauseStart(tokens, j); k < j; k++ {
-		if t := &tokens[k]; t.isVerb() && d.words.works[t.stem] && !generic(t.stem) {
+		if t := &tokens[k]; t.isVerb() && t.card.works && !generic(t.stem) {
 			return true
 		}
 	}
@@ -572,10 +572,10 @@ func (d means) cookedNear(tokens []token, i int) bool {
 func (d means) technique(tokens []token, from, to int) bool {
 	for j := max(0, from); j < to && j < len(tokens); j++ {
 		t := &tokens[j]
-		if j == 0 && d.words.works[t.stem] && t.isNoun() && len(tokens) > 2 && !tokens[1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice") {
+		if j == 0 && t.card.works && t.isNoun() && len(tokens) > 2 && !tokens[1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice") {
 			return true // "cut chicken in strips": a note without "I"
 		}
-		if d.words.works[t.stem] && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {
+		if t.card.works && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {
 			return true
 		}
 	}
@@ -589,7 +589,7 @@ func (d means) bySomebody(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start; j-- {
 		t := &tokens[j]
-		if t.isVerb() || d.words.works[t.stem] && !t.isNoun() {
+		if t.isVerb() || t.card.works && !t.isNoun() {
 			if j == start {
 				return true
 			}

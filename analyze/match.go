@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -182,19 +183,23 @@ type hit struct {
 // each pattern and place only its shortest match.
 func (p *patterns) find(s *sentence) []hit {
 	var out []hit
+	anywhere := p.any
+	if !s.allowsAny(anywhere) {
+		anywhere = nil
+	}
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		begins := &t.card.begins[p.set]
-		if begins.word == nil && begins.stem == nil && t.kind == lexicon.NoKind && p.any == nil {
+		if begins.word == nil && begins.stem == nil && t.kind == lexicon.NoKind && anywhere == nil {
 			continue // so do most
 		}
-		lists := [...][]opening{begins.word, begins.stem, nil, p.any}
+		lists := [...][]opening{begins.word, begins.stem, nil, anywhere}
 		if t.kind != lexicon.NoKind {
 			lists[2] = p.kinds[t.kind]
 		}
 		for _, list := range lists {
 			for _, o := range list {
-				if o.needs != 0 && !s.fits.has(int(o.needs)) {
+				if !s.allows(o) {
 					continue
 				}
 				l := &p.all[o.pattern]
@@ -206,6 +211,13 @@ func (p *patterns) find(s *sentence) []hit {
 	}
 	return out
 }
+
+// allows reports whether some word of the sentence fits the place that the
+// pattern cannot do without.
+func (s *sentence) allows(o opening) bool { return o.needs == 0 || s.fits.has(int(o.needs)) }
+
+// allowsAny reports whether one of the patterns can match at all.
+func (s *sentence) allowsAny(list []opening) bool { return slices.ContainsFunc(list, s.allows) }
 
 // matchAt matches places from token i on and returns the token behind the
 // match. A gap does not reach over the end of a clause marked by ; or :, and
@@ -303,7 +315,13 @@ func (p *place) fitsGrammar(t *token) bool {
 // turns reports whether another clause begins at token j.
 func turns(tokens []token, j int) bool {
 	t := &tokens[j]
-	return t.in("because", "but", "so", "although", "though", "which", "who", "if") || t.in(",", "and") && opensClause(tokens, j+1)
+	switch t.norm {
+	case "because", "but", "so", "although", "though", "which", "who", "if":
+		return true
+	case ",", "and":
+		return opensClause(tokens, j+1)
+	}
+	return false
 }
 
 func closesClause(norm string) bool { return norm == ";" || norm == "." || norm == "!" || norm == "?" }

@@ -7,8 +7,8 @@ import (
 
 // memo keeps what was worked out for strings met lately: texts of a kind share
 // most of their words, and reports most of their questions. It has a fixed
-// number of slots, some for each hash; where they are full, the string that was
-// met first goes. It is safe for many goroutines: two that write to a slot
+// number of slots, some for each hash; where they are full, a string takes the
+// place of another. It is safe for many goroutines: two that write to a slot
 // write what is right for either, and nothing that is kept is ever changed.
 type memo[T any] struct {
 	slots [][ways]atomic.Pointer[kept[T]]
@@ -36,10 +36,13 @@ func (m *memo[T]) get(key string, work func(string) T) *T {
 		value := work(key)
 		return &value
 	}
-	slots := &m.slots[fnv1a(fnvStart, key)%uint32(len(m.slots))]
+	hash := fnv1a(fnvStart, key)
+	slots := &m.slots[hash%uint32(len(m.slots))]
+	free := int(hash >> 28 % ways) // where none is
 	for i := range slots {
 		k := slots[i].Load()
 		if k == nil {
+			free = i
 			break
 		}
 		if k.key == key {
@@ -48,9 +51,7 @@ func (m *memo[T]) get(key string, work func(string) T) *T {
 	}
 	key = strings.Clone(key) // not the text around it
 	k := &kept[T]{key, work(key)}
-	for i, last := 0, k; i < ways && last != nil; i++ {
-		last = slots[i].Swap(last)
-	}
+	slots[free].Store(k)
 	return &k.value
 }
 

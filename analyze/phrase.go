@@ -30,11 +30,14 @@ func (t *token) in(words ...string) bool {
 
 // pause reports whether the token is a mark between clauses.
 func (t *token) pause() bool {
+	if t.word {
+		return false
+	}
 	switch t.norm {
 	case ",", ";", ":", "--", "-", "(", ")", "...", ".", "!", "?", "=", "/":
 		return true
 	}
-	return !t.word && t.tag != "" && t.norm != "'" && t.norm != `"`
+	return t.tag != "" && t.norm != "'" && t.norm != `"`
 }
 
 // joins reports whether the token can begin a new clause.
@@ -56,11 +59,18 @@ func clauseStart(tokens []token, i int) int {
 		if t.norm == "," && listComma(tokens, j) {
 			continue
 		}
-		if t.pause() || t.joins() && !(t.in("so", "as", "that", "then", "after", "before", "until", "till", "since") && !opensClause(tokens, j+1)) {
+		if t.pause() {
 			return j + 1
 		}
-		if t.in("and", "or", "+", "&", "plus") && opensClause(tokens, j+1) {
-			return j + 1
+		switch t.norm {
+		case "so", "as", "that", "then", "after", "before", "until", "till", "since", "and", "or", "+", "&", "plus":
+			if opensClause(tokens, j+1) {
+				return j + 1
+			}
+		default:
+			if t.joins() {
+				return j + 1
+			}
 		}
 	}
 	return max(0, i-reach)
@@ -82,11 +92,19 @@ func clauseEnd(tokens []token, i int) int {
 		if t.norm == "," && listComma(tokens, j) {
 			continue
 		}
-		if t.pause() || t.joins() && !t.in("that", "as", "so", "after", "before", "until", "till", "since") {
+		if t.pause() {
 			return j
 		}
-		if t.in("and", "so", "as", "after", "before", "until", "till", "since") && opensClause(tokens, j+1) {
-			return j
+		switch t.norm {
+		case "that":
+		case "and", "so", "as", "after", "before", "until", "till", "since":
+			if opensClause(tokens, j+1) {
+				return j
+			}
+		default:
+			if t.joins() {
+				return j
+			}
 		}
 	}
 	return min(len(tokens), i+reach)
@@ -101,7 +119,7 @@ func opensClause(tokens []token, i int) bool {
 		return false
 	}
 	t := &tokens[i]
-	if t.tag == "PRP" && !t.in("them", "him", "me", "us") || t.in("this", "that", "these", "those", "there", "it", "he", "she") {
+	if t.tag == "PRP" && !t.in("them", "him", "me", "us") || t.points() {
 		return i+1 < len(tokens) && (tokens[i+1].isVerb() || tokens[i+1].isAdv() || tokens[i+1].in("'s", "'m", "'ve", "'d", "'ll", "was", "did"))
 	}
 	if t.tag == "DT" || t.tag == "PRP$" || t.isNoun() || t.isAdj() || t.tag == "CD" {
@@ -114,6 +132,16 @@ func opensClause(tokens []token, i int) bool {
 				return false
 			}
 		}
+	}
+	return false
+}
+
+// points reports whether the token is a pronoun that can be the subject of a
+// clause, however it is tagged.
+func (t *token) points() bool {
+	switch t.norm {
+	case "this", "that", "these", "those", "there", "it", "he", "she":
+		return true
 	}
 	return false
 }
@@ -218,7 +246,11 @@ func predicateOf(tokens []token, i int) int {
 
 // human reports whether the token names a person.
 func (t *token) human() bool {
-	return t.kind == lexicon.Person || t.in("i", "we", "you", "he", "she", "me", "us", "him", "her", "who", "myself", "everyone", "everybody", "someone", "nobody", "they") && !t.in("they")
+	switch t.norm {
+	case "i", "we", "you", "he", "she", "me", "us", "him", "her", "who", "myself", "everyone", "everybody", "someone", "nobody":
+		return true
+	}
+	return t.kind == lexicon.Person
 }
 
 // inert reports whether the token names a thing that is neither food nor
@@ -233,7 +265,11 @@ func (t *token) inert() bool {
 
 // negator reports whether the token denies what follows.
 func (t *token) negator() bool {
-	return t.in("not", "n't", "no", "never", "without", "nor", "neither", "none", "hardly", "barely", "nothing", "isnt", "lacked", "lacking", "lack", "cannot")
+	switch t.norm {
+	case "not", "n't", "no", "never", "without", "nor", "neither", "none", "hardly", "barely", "nothing", "isnt", "lacked", "lacking", "lack", "cannot":
+		return true
+	}
+	return false
 }
 
 // denied reports whether token i is denied in its clause: "not dry", "no
@@ -292,6 +328,15 @@ func perceived(tokens []token, i int) bool {
 	return i < len(tokens) && tokens[i].in("see", "taste", "feel", "smell", "hear", "tell")
 }
 
+// imagines reports whether the token says that something is not, or not yet, so.
+func (t *token) imagines() bool {
+	switch t.norm {
+	case "would", "'d", "could", "might", "should", "may", "must", "wouldn't", "'ll", "will", "can", "supposed", "meant", "hoping", "hoped", "wanted", "want", "wo", "expected", "wished", "wish":
+		return true
+	}
+	return false
+}
+
 // supposed reports whether what token i says is only imagined, wished or
 // meant: "would have been heavy", "should be crisp", "to make it crunchy",
 // "so it stays soft", "if it is dry".
@@ -300,7 +345,7 @@ func supposed(tokens []token, i int) bool {
 	for j := i - 1; j >= start-1 && j >= 0; j-- {
 		t := &tokens[j]
 		switch {
-		case t.in("would", "'d", "could", "might", "should", "may", "must", "wouldn't", "'ll", "will", "can", "supposed", "meant", "hoping", "hoped", "wanted", "want", "wo", "expected", "wished", "wish"):
+		case t.imagines():
 			if t.in("could", "can") && (perceived(tokens, j+1) || j+1 < len(tokens) && tokens[j+1].in("n't", "not", "just", "still", "really", "only") && perceived(tokens, j+2)) {
 				return false
 			}

@@ -39,7 +39,7 @@ func (d *doubt) mark(s *sentence) {
 		if a := hintsAt(t); a != "" {
 			d.weak[a] = true
 		}
-		if t.isVerb() && d.words.works[t.stem] && !t.in("taste", "tasted", "tastes", "check", "checked", "wash", "washed", "wipe", "wiped", "weighed", "measured", "tested") {
+		if t.isVerb() && t.card.works && !t.in("taste", "tasted", "tastes", "check", "checked", "wash", "washed", "wipe", "wiped", "weighed", "measured", "tested") {
 			d.weak[lexicon.Technique] = true
 		}
 	}

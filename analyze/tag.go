@@ -94,7 +94,7 @@ func (t *token) look(words *vocabulary) {
 // a rolling pin is a tool, a tea towel a cloth.
 func (t tagging) compounds(tokens []token) {
 	for i := 1; i < len(tokens); i++ {
-		if !tokens[i].word || !tokens[i-1].word || tokens[i].isVerb() || !t.words.nouns.Opens(tokens[i-1].norm) {
+		if !tokens[i].word || !tokens[i-1].word || tokens[i].isVerb() || !tokens[i-1].card.opens {
 			continue
 		}
 		if k := t.words.nouns.Kind(tokens[i-1].norm + " " + tokens[i].norm); k != lexicon.NoKind {

@@ -80,7 +80,7 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		singles: map[string][]sensed{}, phrases: map[string]map[string][]sensedAs{},
 		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
 		placing: newPlacing(),
-		cards:   newMemo[card](1 << 13), telling: newMemo[[]string](1 << 10),
+		cards:   newMemo[card](1 << 14), telling: newMemo[[]string](1 << 10),
 	}
 	for _, w := range lex.Words() {
 		s := sensed{head: w.Word, sense: w.Sense, of: w.Of}

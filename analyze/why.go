@@ -210,7 +210,7 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true
 	case n.kind.Food() && i+2 < len(tokens) && tokens[i+2].tagIn("VBZ", "VBD", "VBP", "MD") && i > 0:
 		return true // "so skin goes snappy", whatever the tagger took it for
-	case prev.norm == "," && d.words.works[n.stem] && !n.isNoun() && !n.isVerb():
+	case prev.norm == "," && n.card.works && !n.isNoun() && !n.isVerb():
 		return true // "…, so use half": an instruction taken for an adjective
 	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && (prev.norm == "," || !prev.isVerb()) && clauseWithin(tokens, i+2, 5):
 		return true // "so at the end there was only the tray"
@@ -275,7 +275,7 @@ func (d reasons) wouldDiffer(tokens []token, i int) bool {
 	cooked := false
 	for j := i + 1; j+1 < len(tokens) && j < i+18; j++ {
 		t := &tokens[j]
-		if t.isVerb() && d.words.works[t.stem] {
+		if t.isVerb() && t.card.works {
 			cooked = true
 		}
 		if t.norm == "again" {
@@ -901,7 +901,7 @@ func (d reasons) deedSubject(tokens []token, i int) bool {
 		start--
 	}
 	first := &tokens[start]
-	if first.tag != "VBG" || i < start+2 || !d.words.works[first.stem] && !first.in("letting", "leaving", "using", "doing", "taking", "having", "keeping", "putting") {
+	if first.tag != "VBG" || i < start+2 || !first.card.works && !first.in("letting", "leaving", "using", "doing", "taking", "having", "keeping", "putting") {
 		return false
 	}
 	for j := start + 1; j < i; j++ {
@@ -994,7 +994,7 @@ func (d reasons) changeAndFault(tokens []token, i int) bool {
 func (d reasons) ofCooking(tokens []token) bool {
 	for i := range tokens {
 		t := &tokens[i]
-		if t.kind.Food() || t.kind == lexicon.Tool || t.isVerb() && d.words.works[t.stem] && !generic(t.stem) || t.isAdj() && t.describes() {
+		if t.kind.Food() || t.kind == lexicon.Tool || t.isVerb() && t.card.works && !generic(t.stem) || t.isAdj() && t.describes() {
 			return true
 		}
 	}
@@ -1055,7 +1055,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 		}
 		described = described || t.describes() && t.isAdj()
 		plan = plan || t.in("would", "'d", "next") || j == from && t.tag == "VB"
-		acted = acted || t.tag == "VBD" && d.words.works[t.stem] && !generic(t.stem)
+		acted = acted || t.tag == "VBD" && t.card.works && !generic(t.stem)
 	}
 	subjectAt, verb := -1, -1
 	for j := first; j < to; j++ {
@@ -1073,7 +1073,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 	v, s := &tokens[verb], &tokens[subjectAt]
 	deed := func() bool {
 		for j := verb; j < to && j < verb+3; j++ {
-			if d.words.works[tokens[j].stem] && tokens[j].isVerb() && !tokens[j].in("made", "had", "took", "cut") || tokens[j].in("forgot", "left") {
+			if tokens[j].card.works && tokens[j].isVerb() && !tokens[j].in("made", "had", "took", "cut") || tokens[j].in("forgot", "left") {
 				return true
 			}
 		}
@@ -1123,7 +1123,7 @@ func (d reasons) whichDoes(tokens []token, i int) bool {
 	}
 	start := clauseStart(tokens, i-1)
 	for j := start; j < i; j++ {
-		if d.words.works[tokens[j].stem] && !generic(tokens[j].stem) {
+		if tokens[j].card.works && !generic(tokens[j].stem) {
 			return true
 		}
 	}
@@ -1180,7 +1180,7 @@ func (d reasons) outcome(tokens []token, i int) bool {
 		if p.in("because", "so", ".", ";", "but", "until", "till", "when", "while", "if") {
 			return false
 		}
-		if p.isVerb() && (d.words.works[p.stem] || p.in("left", "let", "turned")) && !p.in("tasted", "taste", "cut", "served", "tried", "tested", "checked", "used") {
+		if p.isVerb() && (p.card.works || p.in("left", "let", "turned")) && !p.in("tasted", "taste", "cut", "served", "tried", "tested", "checked", "used") {
 			return j == 0 || !(tokens[j-1].in("was", "were", "is", "be"))
 		}
 	}
