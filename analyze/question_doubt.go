@@ -39,6 +39,9 @@ func (d *doubt) mark(s *sentence) {
 		if a := hintsAt(t); a != "" {
 			d.weak[a] = true
 		}
+		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
+			d.weak[lexicon.Improvement] = true // "Chill them for half an hour": advice to oneself
+		}
 		if t.isVerb() && t.card.works && !t.in("taste", "tasted", "tastes", "check", "checked", "wash", "washed", "wipe", "wiped", "weighed", "measured", "tested") {
 			d.weak[lexicon.Technique] = true
 		}
@@ -64,11 +67,11 @@ func hintsAt(t *token) lexicon.Area {
 		return lexicon.Independence
 	}
 	switch t.norm {
-	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped", "oil", "smoke", "smoking", "smoked", "glove", "gloves", "mitts", "guard", "mandoline", "mandolin", "handle", "careful", "carefully", "claw", "tucked", "sharp", "flame", "gas", "allergic", "allergy", "label", "packet", "dog", "toddler", "baby", "cat", "steam", "spat", "spit", "splash", "splashed", "sleeves", "wobbly":
+	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped", "oil", "smoke", "smoking", "smoked", "glove", "gloves", "mitts", "guard", "mandoline", "mandolin", "handle", "careful", "carefully", "claw", "tucked", "sharp", "flame", "gas", "allergic", "allergy", "label", "labels", "nuts", "packet", "dog", "toddler", "baby", "cat", "steam", "spat", "spit", "splash", "splashed", "sleeves", "wobbly":
 		return lexicon.Safety
 	case "salt", "seasoning", "heat", "kick", "spice", "spices", "seasoned", "pepper", "sugar", "ginger", "chilli":
 		return lexicon.Taste
-	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "plaster", "rinsed", "tap", "lick", "licked", "apron", "hair", "cleaner", "washing", "wash", "germs":
+	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "plaster", "rinsed", "tap", "lick", "licked", "apron", "hair", "cleaner", "washing", "wash", "germs", "cloth", "juices", "rings", "nails":
 		return lexicon.Hygiene
 	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere":
 		return lexicon.Organisation
@@ -90,11 +93,25 @@ func (d *doubt) of(q wish) bool {
 	case "detail":
 		// Who did what is told by a word ("by myself"), and so is a change
 		// ("Next time none").
-		return q.area == lexicon.Independence || q.area == lexicon.Improvement || !d.hollow(q.area)
+		return q.area == lexicon.Independence || q.area == lexicon.Improvement || !d.hollow(q.area) || d.toldBeside(q)
 	case "reason":
 		return d.reasoned(q.area)
 	}
 	return false
+}
+
+// toldBeside reports whether the detail may stand under the area's own heading
+// in words that no list has ("Taste: lemon lemon lemon"), or, for work, be the
+// slip that the next sentence tells.
+func (d *doubt) toldBeside(q wish) bool {
+	if q.sentence < 1 {
+		return false
+	}
+	s := &d.r.sentences[q.sentence-1]
+	if headingArea(s.tokens) == q.area && len(s.tokens) > 3 && len(s.vague) == 0 {
+		return true
+	}
+	return contains(workAreas(), q.area) && q.sentence < len(d.r.sentences) && d.r.sentences[q.sentence].tellsSlip()
 }
 
 // hollowWords is the most words of a sentence that names an area and tells
@@ -182,7 +199,7 @@ func (s *sentence) tellsSlip() bool {
 func (s *sentence) mayReason() bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("as", "before", "that", "when", "where", "to", "from", "for", "which", "needed", "could", "so", "since", "if", "otherwise", "until", "because", "after", "went", "had", "made") || strings.HasPrefix(t.norm, "mak") {
+		if t.in("as", "before", "that", "when", "where", "to", "from", "for", "which", "needed", "could", "so", "since", "if", "otherwise", "until", "because", "after", "went", "had", "made", "maybe", "perhaps", "probably", ":", "--", "–") || strings.HasPrefix(t.norm, "mak") {
 			return true
 		}
 	}

@@ -12,9 +12,15 @@ const maxQuote = 8
 // piece returns a short piece of the sentence around what shows the area, the
 // very words of the text; with told, around something concrete.
 func (d asking) piece(r *reading, s *sentence, a lexicon.Area, told bool) string {
+	heading := 0
+	if startsWithHeading(s.tokens) {
+		for heading < len(s.tokens) && s.tokens[heading].norm != ":" {
+			heading++
+		}
+	}
 	for _, g := range s.signs {
-		if g.area != a || told && !g.told {
-			continue
+		if g.area != a || told && !g.told || g.from < heading && heading+1 < len(s.tokens) {
+			continue // what stands over the line is the worksheet's
 		}
 		if q := pieceAround(r.Text, s.tokens, g.from, g.to); q != "" {
 			return q
@@ -41,6 +47,9 @@ func pieceAround(text string, tokens []token, from, to int) string {
 		start++
 	}
 	start, end = cutToSize(tokens, start, end, from, to)
+	if end < high && end+1 < len(tokens) && tokens[end].in("on", "off", "up", "down", "in", "out", "over", "away") && !tokens[end+1].isNoun() && !tokens[end+1].tagIn("DT", "PRP$", "PRP", "JJ", "CD") {
+		end++ // "put my apron on", not "put my apron"
+	}
 	for end > to && hangsOn(&tokens[end-1]) {
 		end--
 	}
