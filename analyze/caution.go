@@ -75,13 +75,13 @@ func (d cautioning) topics(r *reading) map[string]bool {
 		mark(r.sentences[i].dangers)
 	}
 	if r.Title != "" {
-		title := sentence{tokens: tokenizer{}.tokens(r.Title)}
+		title := sentence{tokens: tokenizer{}.tokens(r.Title), fits: make(numbers, d.words.placing.size())}
 		for i := range title.tokens {
 			t := &title.tokens[i]
 			c := d.words.card(t.norm)
 			t.card, t.stem, t.kind = c, c.stem, c.kind
 		}
-		title.mark(d.words)
+		title.mark()
 		mark(d.words.dangers.find(&title))
 	}
 	for _, h := range r.brief.Dish.Hazards {

@@ -21,7 +21,9 @@ type splitter struct{}
 const wrapWidth = 40
 
 func (d splitter) read(r *reading) {
-	for n, s := range d.split(r.Text) {
+	spans := d.split(r.Text)
+	r.sentences = make([]sentence, 0, len(spans))
+	for n, s := range spans {
 		r.sentences = append(r.sentences, sentence{span: s, n: n + 1})
 	}
 }

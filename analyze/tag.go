@@ -26,7 +26,10 @@ type tagging struct {
 
 func (t tagging) read(r *reading) {
 	var room tagRoom
+	size := t.words.placing.size()
+	fits := make(numbers, size*len(r.sentences))
 	for i := range r.sentences {
+		r.sentences[i].fits, fits = fits[:size:size], fits[size:]
 		t.tag(&r.sentences[i], &room)
 	}
 }
@@ -68,14 +71,13 @@ func (t tagging) tag(s *sentence, room *tagRoom) {
 	for i := range s.tokens {
 		s.tokens[i].look(t.words)
 	}
-	s.mark(t.words)
+	s.mark()
 	s.dangers = t.words.dangers.find(s)
 }
 
 // mark notes of a sentence what patterns are found by: where its clauses end,
 // and which places of patterns some word of it fits.
-func (s *sentence) mark(words *vocabulary) {
-	s.fits = make(numbers, words.placing.size())
+func (s *sentence) mark() {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		t.turns, t.closes = turns(s.tokens, i), closesClause(t.norm)
