@@ -13,12 +13,21 @@ import (
 	"saywhy/corpus"
 )
 
-const settled = "../../testdata/labelled/settled.jsonl"
+const (
+	settled    = "../../testdata/labelled/settled.jsonl"
+	freshTexts = "../../testdata/labelled/fresh.jsonl"
+)
 
-// scored reads one part of the labelled texts and scores the tool on it.
+// scored reads one part of the settled texts and scores the tool on it.
 func scored(t *testing.T, part string) *corpus.Score {
 	t.Helper()
-	texts, err := labelledFile(settled)
+	return scoredIn(t, settled, part)
+}
+
+// scoredIn does so for any file of labelled texts.
+func scoredIn(t *testing.T, file, part string) *corpus.Score {
+	t.Helper()
+	texts, err := labelledFile(file)
 	require.NoError(t, err)
 	lex, analyzer, err := loadAnalyzer()
 	require.NoError(t, err)
@@ -35,30 +44,33 @@ func scored(t *testing.T, part string) *corpus.Score {
 }
 
 // TestFiguresHold keeps what the reading has reached: the floors lie a little
-// under the figures in DEVELOPERS.md, on the open texts and on those held back.
+// under the figures in DEVELOPERS.md, on the open texts, on those held back and
+// on the 120 fresh ones, which the rules have learnt from since.
 // They are F1, but for cautions, where recall counts first.
 func TestFiguresHold(t *testing.T) {
 	floors := []struct {
-		family     string
-		open, held float64
+		family            string
+		open, held, fresh float64
 	}{
-		{"vague", 0.94, 0.86},
-		{"bare", 0.77, 0.78},
-		{"sensory", 0.88, 0.79},
-		{"how", 0.86, 0.75},
-		{"why", 0.87, 0.85},
-		{"areas by sentence", 0.77, 0.72},
-		{"said", 0.93, 0.91},
-		{"detail", 0.92, 0.90},
-		{"reason", 0.76, 0.68},
-		{"cautions", 0.75, 0.65},
+		{"vague", 0.94, 0.86, 0.90},
+		{"bare", 0.77, 0.78, 0.52},
+		{"sensory", 0.88, 0.79, 0.75},
+		{"how", 0.86, 0.75, 0.75},
+		{"why", 0.87, 0.85, 0.77},
+		{"areas by sentence", 0.77, 0.72, 0.72},
+		{"said", 0.93, 0.91, 0.88},
+		{"detail", 0.92, 0.90, 0.85},
+		{"reason", 0.76, 0.68, 0.60},
+		{"cautions", 0.75, 0.65, 0.82},
 	}
-	open, held := scored(t, "open"), scored(t, "held")
+	open, held, fresh := scored(t, "open"), scored(t, "held"), scoredIn(t, freshTexts, "all")
 	require.GreaterOrEqual(t, open.Texts, 100)
 	require.GreaterOrEqual(t, held.Texts, 40)
+	require.GreaterOrEqual(t, fresh.Texts, 120)
 	for _, f := range floors {
 		assert.GreaterOrEqual(t, open.Counts[f.family].F1(), f.open, "open: %s", f.family)
 		assert.GreaterOrEqual(t, held.Counts[f.family].F1(), f.held, "held back: %s", f.family)
+		assert.GreaterOrEqual(t, fresh.Counts[f.family].F1(), f.fresh, "fresh: %s", f.family)
 	}
 	assert.GreaterOrEqual(t, held.Counts["cautions"].Recall(), 0.85)
 }
@@ -73,8 +85,12 @@ func TestReadersAgree(t *testing.T) {
 	})
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, s.Texts, 140)
+	fresh, err := readersScore(scoreOptions{part: "all", readers: []string{freshTexts, "../../testdata/labelled/fresh-second-reader.jsonl"}})
+	require.NoError(t, err)
+	require.GreaterOrEqual(t, fresh.Texts, 120)
 	for _, f := range corpus.Families() {
 		assert.GreaterOrEqual(t, s.Counts[f].F1(), 0.90, f)
+		assert.GreaterOrEqual(t, fresh.Counts[f].F1(), 0.90, "fresh: %s", f)
 	}
 }
 
