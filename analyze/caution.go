@@ -56,10 +56,16 @@ func (r *reading) cautioned(kind string, sentence int) bool {
 // advice is for the reader: a learner is sent to the adult first.
 func advice(c lexicon.Caution, role Role) string {
 	if role == Learner {
-		return "Show this to the adult who cooks with you. " + c.Advice
+		return toAdult + c.Advice
 	}
 	return c.Advice
 }
+
+const toAdult = "Show this to the adult who cooks with you. "
+
+// AdviceForAdult is the advice without the line that sends a learner to the
+// adult: for a tutor, who reads what learners wrote.
+func (c Caution) AdviceForAdult() string { return strings.TrimPrefix(c.Advice, toAdult) }
 
 // topics finds which kinds the text gives ground for at all.
 func (d cautioning) topics(r *reading) map[string]bool {

@@ -47,6 +47,15 @@ func pieceAround(text string, tokens []token, from, to int) string {
 		start++
 	}
 	start, end = cutToSize(tokens, start, end, from, to)
+	if end < high && tokens[end-1].isVerb() && (tokens[end].tagIn("DT", "PRP$") || tokens[end].isNoun()) {
+		// "He let it stand", not "He let it stand while he laid"
+		for j := end - 1; j > to && countWords(tokens[start:j]) > 2; j-- {
+			if tokens[j].opensPhrase() {
+				end = j
+				break
+			}
+		}
+	}
 	if end < high && end+1 < len(tokens) && tokens[end].in("on", "off", "up", "down", "in", "out", "over", "away") && !tokens[end+1].isNoun() && !tokens[end+1].tagIn("DT", "PRP$", "PRP", "JJ", "CD") {
 		end++ // "put my apron on", not "put my apron"
 	}

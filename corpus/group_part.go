@@ -186,6 +186,7 @@ func (g *Group) cautions() []GroupCaution {
 	out := []GroupCaution{}
 	for _, e := range g.entries {
 		for _, c := range e.cautions {
+			c.Advice = c.AdviceForAdult()
 			out = append(out, GroupCaution{e.place(), c})
 		}
 	}
