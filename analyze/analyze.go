@@ -97,7 +97,7 @@ type sentence struct {
 	span
 	n       int
 	tokens  []token
-	fits    numbers     // the places of patterns that some word fits
+	meets   numbers     // the places that patterns cannot do without, as far as some word fits them
 	listed  []candidate // every form of the sensory list, whatever it describes
 	sensory []sensoryWord
 	vague   []vagueWord

@@ -1,7 +1,7 @@
 package analyze
 
 import (
-	"sort"
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -43,7 +43,7 @@ func (d areas) read(r *reading) {
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
 		s.signs = append(s.signs, handled(s)...)
-		sort.SliceStable(s.signs, func(a, b int) bool { return s.signs[a].from < s.signs[b].from })
+		slices.SortStableFunc(s.signs, func(a, b sign) int { return a.from - b.from })
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {
 			d.takeOver(s, &r.sentences[i-1])

@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/analyze/perceptron"
@@ -24,13 +25,11 @@ type card struct {
 
 	sensed  []sensed              // its readings as a form of one word
 	phrases map[string][]sensedAs // the forms that begin with it, or with what stands before its hyphen, by their second word
-	begins  [patternSets]openings
 	looked  perceptron.Word
-	fits    numbers // the places of patterns that it fits
+	begins  [patternSets][]opening // the patterns of each set that it can begin: itself, then by its stem
+	fits    numbers                // the places of patterns that it fits
+	meets   numbers                // those that patterns cannot do without
 }
-
-// openings is the patterns of a set that a word can begin: itself, and by its stem.
-type openings struct{ word, stem []opening }
 
 // card returns the card of a lower-case word.
 func (v *vocabulary) card(word string) *card { return v.cards.get(word, v.newCard) }
@@ -56,9 +55,9 @@ func (v *vocabulary) newCard(word string) card {
 	c.judging, c.stemJudges, c.works = v.judging[word], v.judging[c.stem], v.works[c.stem]
 	c.opens, c.mustCook = v.nouns.Opens(word), v.nouns.MustCook(word)
 	c.looked = v.tagger.Look(meant)
-	c.fits = v.placing.fitting(word, c.stem, first)
+	c.fits, c.meets = v.placing.fitting(word, c.stem, first), v.needs.fitting(word, c.stem, first)
 	for _, p := range []*patterns{v.vague, v.unsensed, v.plain, v.cues, v.dangers} {
-		c.begins[p.set] = openings{p.words[word], p.stems[c.stem]}
+		c.begins[p.set] = slices.Concat(p.words[word], p.stems[c.stem])
 	}
 	return c
 }

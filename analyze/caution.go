@@ -81,7 +81,7 @@ func (d cautioning) topics(r *reading) map[string]bool {
 		mark(r.sentences[i].dangers)
 	}
 	if r.Title != "" {
-		title := sentence{tokens: tokenizer{}.tokens(r.Title), fits: make(numbers, d.words.placing.size())}
+		title := sentence{tokens: tokenizer{}.tokens(r.Title), meets: make(numbers, d.words.needs.size())}
 		for i := range title.tokens {
 			t := &title.tokens[i]
 			c := d.words.card(t.norm)

@@ -30,8 +30,10 @@ type pattern struct {
 	places []place
 }
 
-// opening is a pattern that can begin at a token: its place in the set, and the
-// number of a place behind the first without which it cannot match, or 0.
+// opening is a pattern that can begin at a token: where it stands in the set,
+// and the number of a place behind the first without which it cannot match, or 0.
+// Such places have numbers of their own, so that what a sentence has of them
+// takes little room.
 type opening struct{ pattern, needs int32 }
 
 // place is one part of a pattern, ready to be held against a token: its words
@@ -46,7 +48,7 @@ type place struct {
 	worded int // these, its stems that count with a tag only, and the first words of its phrases
 }
 
-// placing gives the places of all sets their numbers and finds them by word.
+// placing gives places of all sets their numbers and finds them by word.
 type placing struct {
 	last    int // number given
 	words   map[string][]int
@@ -116,7 +118,7 @@ func (s numbers) add(other numbers) {
 	}
 }
 
-func newPatterns(set int, list []lexicon.Labelled, placing *placing) *patterns {
+func newPatterns(set int, list []lexicon.Labelled, placing, needs *placing) *patterns {
 	p := &patterns{
 		set: set, all: make([]pattern, len(list)),
 		words: map[string][]opening{}, stems: map[string][]opening{}, kinds: map[lexicon.Kind][]opening{},
@@ -131,7 +133,10 @@ func newPatterns(set int, list []lexicon.Labelled, placing *placing) *patterns {
 		if l.Parts[0].Not {
 			first = 1
 		}
-		o := opening{int32(i), int32(needed(places[first+1:]))}
+		o := opening{pattern: int32(i)}
+		if part := needed(l.Parts[first+1:]); part != nil {
+			o.needs = int32(needs.place(part).worded)
+		}
 		part := &l.Parts[first]
 		if part.Optional || len(part.Tags) > 0 || len(part.Tag) > 0 {
 			p.any = append(p.any, o)
@@ -156,21 +161,22 @@ func newPatterns(set int, list []lexicon.Labelled, placing *placing) *patterns {
 	return p
 }
 
-// needed returns the number of the place, among those that no match can do
-// without, that the fewest words fit, or 0 where there is none.
-func needed(places []place) int {
-	number, fewest := 0, 0
-	for i := range places {
-		p := &places[i]
-		if p.not || p.optional || len(p.part.Kinds)+len(p.part.Tag)+len(p.part.Tags) > 0 {
+// needed returns the part, among those that no match can do without, that the
+// fewest words fit, or nil where there is none.
+func needed(parts []lexicon.Part) *lexicon.Part {
+	var rarest *lexicon.Part
+	fewest := 0
+	for i := range parts {
+		p := &parts[i]
+		if p.Not || p.Optional || len(p.Kinds)+len(p.Tag)+len(p.Tags) > 0 {
 			continue
 		}
-		words := len(p.part.Words) + len(p.part.Stems) + len(p.part.Tagged) + len(p.part.Phrases)
-		if number == 0 || words <= fewest { // the later one is more often the rarer
-			number, fewest = p.worded, words
+		words := len(p.Words) + len(p.Stems) + len(p.Tagged) + len(p.Phrases)
+		if rarest == nil || words <= fewest { // the later one is more often the rarer
+			rarest, fewest = p, words
 		}
 	}
-	return number
+	return rarest
 }
 
 // hit is a pattern found in a sentence: tokens[from:to].
@@ -189,13 +195,13 @@ func (p *patterns) find(s *sentence) []hit {
 	}
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		begins := &t.card.begins[p.set]
-		if begins.word == nil && begins.stem == nil && t.kind == lexicon.NoKind && anywhere == nil {
+		begins := t.card.begins[p.set]
+		if begins == nil && t.kind == lexicon.NoKind && anywhere == nil {
 			continue // so do most
 		}
-		lists := [...][]opening{begins.word, begins.stem, nil, anywhere}
+		lists := [...][]opening{begins, nil, anywhere}
 		if t.kind != lexicon.NoKind {
-			lists[2] = p.kinds[t.kind]
+			lists[1] = p.kinds[t.kind]
 		}
 		for _, list := range lists {
 			for _, o := range list {
@@ -214,7 +220,7 @@ func (p *patterns) find(s *sentence) []hit {
 
 // allows reports whether some word of the sentence fits the place that the
 // pattern cannot do without.
-func (s *sentence) allows(o opening) bool { return o.needs == 0 || s.fits.has(int(o.needs)) }
+func (s *sentence) allows(o opening) bool { return o.needs == 0 || s.meets.has(int(o.needs)) }
 
 // allowsAny reports whether one of the patterns can match at all.
 func (s *sentence) allowsAny(list []opening) bool { return slices.ContainsFunc(list, s.allows) }

@@ -26,10 +26,10 @@ type tagging struct {
 
 func (t tagging) read(r *reading) {
 	var room tagRoom
-	size := t.words.placing.size()
-	fits := make(numbers, size*len(r.sentences))
+	size := t.words.needs.size()
+	meets := make(numbers, size*len(r.sentences))
 	for i := range r.sentences {
-		r.sentences[i].fits, fits = fits[:size:size], fits[size:]
+		r.sentences[i].meets, meets = meets[:size:size], meets[size:]
 		t.tag(&r.sentences[i], &room)
 	}
 }
@@ -76,12 +76,12 @@ func (t tagging) tag(s *sentence, room *tagRoom) {
 }
 
 // mark notes of a sentence what patterns are found by: where its clauses end,
-// and which places of patterns some word of it fits.
+// and which of the places that patterns cannot do without some word of it fits.
 func (s *sentence) mark() {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		t.turns, t.closes = turns(s.tokens, i), closesClause(t.norm)
-		s.fits.add(t.card.fits)
+		s.meets.add(t.card.meets)
 	}
 }
 

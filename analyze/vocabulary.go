@@ -24,7 +24,8 @@ type vocabulary struct {
 	works    map[string]bool                  // stems of verbs of working with food
 	tagger   Tagger
 	met      knower
-	placing  *placing
+	placing  *placing // of all places
+	needs    *placing // of those that patterns cannot do without
 	vague    *patterns
 	unsensed *patterns
 	plain    *patterns // uses in which a vague word does not judge
@@ -79,8 +80,8 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		lex: lex, tagger: tagger, nouns: lex.Reading.Nouns, spelling: lex.Reading.Spelling,
 		singles: map[string][]sensed{}, phrases: map[string]map[string][]sensedAs{},
 		judging: map[string]bool{}, works: map[string]bool{}, known: map[string]bool{},
-		placing: newPlacing(),
-		cards:   newMemo[card](1 << 14), telling: newMemo[[]string](1 << 10),
+		placing: newPlacing(), needs: newPlacing(),
+		cards: newMemo[card](1 << 14), telling: newMemo[[]string](1 << 10),
 	}
 	for _, w := range lex.Words() {
 		s := sensed{head: w.Word, sense: w.Sense, of: w.Of}
@@ -105,11 +106,11 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 		}
 	}
 	r := lex.Reading
-	v.vague = newPatterns(0, r.Vague, v.placing)
-	v.unsensed = newPatterns(1, r.Unsensed, v.placing)
-	v.plain = newPatterns(2, r.NotVague, v.placing)
-	v.cues = newPatterns(3, r.Cues, v.placing)
-	v.dangers = newPatterns(4, r.Dangers, v.placing)
+	v.vague = newPatterns(0, r.Vague, v.placing, v.needs)
+	v.unsensed = newPatterns(1, r.Unsensed, v.placing, v.needs)
+	v.plain = newPatterns(2, r.NotVague, v.placing, v.needs)
+	v.cues = newPatterns(3, r.Cues, v.placing, v.needs)
+	v.dangers = newPatterns(4, r.Dangers, v.placing, v.needs)
 	v.dangers.tight = true
 	for _, l := range r.Vague {
 		if len(l.Parts) == 1 {
