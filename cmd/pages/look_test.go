@@ -72,11 +72,14 @@ func states() []state {
 	}
 }
 
+// zoomed is a window of 1200 by 900 at 200 %.
+const zoomed = "desk-zoomed"
+
 // looks are the ways in which every state is looked at.
 func looks() map[string]look {
 	return map[string]look{
 		"desk-light":  {},
-		"desk-zoomed": {width: 600, height: 450}, // 200 % on a window of 1200 by 900
+		zoomed:        {width: 600, height: 450},
 		"phone-light": phone(),
 		"phone-dark":  {width: 320, height: 640, dark: true},
 	}
@@ -167,8 +170,10 @@ func checkStates(t *testing.T, home string, list []state) {
 			for name, how := range looks() {
 				on.set(how)
 				on.do(string(axe))
-				for _, v := range get1[[]string](on, axeRun) {
-					assert.Fail(t, v, "%s, %s", s.name, name)
+				if name != zoomed { // what axe-core asks about is the same there
+					for _, v := range get1[[]string](on, axeRun) {
+						assert.Fail(t, v, "%s, %s", s.name, name)
+					}
 				}
 				if !s.paper {
 					for _, v := range get1[[]string](on, string(measure)) {
