@@ -16,6 +16,9 @@ const compact = 32
 // wherever it stands ("I tied my hair back and washed my hands because …"). A
 // quality of the food is explained only by the half-sentence it is joined to.
 func explained(s *sentence) map[lexicon.Area]bool {
+	if len(s.why) == 0 {
+		return nil
+	}
 	out := map[lexicon.Area]bool{}
 	for _, w := range s.why {
 		for _, a := range explains(s, w) {

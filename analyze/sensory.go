@@ -45,18 +45,21 @@ func (d sensing) read(r *reading) {
 
 func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	tokens := s.tokens
-	blocked := make([]bool, len(tokens))
-	for _, h := range d.words.unsensed.find(s) {
-		for i := h.from; i < h.to; i++ {
-			blocked[i] = true
-		}
-	}
-	var found []candidate
 	for i := range tokens {
 		if c, ok := d.at(tokens, i); ok {
 			s.listed = append(s.listed, c)
 		}
 	}
+	var blocked []bool
+	if len(s.listed) > 0 {
+		blocked = make([]bool, len(tokens))
+		for _, h := range d.words.unsensed.find(s) {
+			for i := h.from; i < h.to; i++ {
+				blocked[i] = true
+			}
+		}
+	}
+	var found []candidate
 	end := 0 // of the last one found
 	for _, c := range s.listed {
 		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || !d.describesFood(tokens, c) {

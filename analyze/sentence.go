@@ -316,6 +316,10 @@ func appendSentences(out []span, text string, run span) []span {
 	start := run.start
 	for i := run.start; i < run.end; {
 		r, n := utf8.DecodeRuneInString(text[i:run.end])
+		if r != ' ' && r < firstSymbol && !terminal(r) {
+			i += n // a letter, of which there are most
+			continue
+		}
 		if !terminal(r) {
 			at, ok := breaksOff(text, run, i, n)
 			if ok {
@@ -337,6 +341,10 @@ func appendSentences(out []span, text string, run span) []span {
 	return out
 }
 
+// firstSymbol is where the arrows begin, behind which Unicode has its symbols
+// and emoji.
+const firstSymbol = 0x2190
+
 // breaksOff reports whether a sentence ends before the word behind offset i
 // although no mark says so, and where to read on: behind an emoji that a new clause
 // follows, and before a capital that only the start of a sentence explains
@@ -344,7 +352,7 @@ func appendSentences(out []span, text string, run span) []span {
 func breaksOff(text string, run span, i, n int) (int, bool) {
 	r, _ := utf8.DecodeRuneInString(text[i:run.end])
 	at := i + n
-	if r >= 0x2190 && r != utf8.RuneError && (unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r)) {
+	if r >= firstSymbol && r != utf8.RuneError && (unicode.Is(unicode.So, r) || unicode.Is(unicode.Sk, r)) {
 		for at < run.end {
 			r, n := utf8.DecodeRuneInString(text[at:run.end])
 			if !unicode.Is(unicode.So, r) && !unicode.Is(unicode.M, r) && !unicode.Is(unicode.Sk, r) && r != '\u200d' {

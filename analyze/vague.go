@@ -23,6 +23,10 @@ func (d judging) read(r *reading) {
 
 func (d judging) find(s *sentence) []vagueWord {
 	tokens := s.tokens
+	hits := d.words.vague.find(s)
+	if len(hits) == 0 {
+		return nil // as in most sentences
+	}
 	plain := make([]bool, len(tokens))
 	for _, h := range d.words.plain.find(s) {
 		for i := h.from; i < h.to; i++ {
@@ -31,7 +35,7 @@ func (d judging) find(s *sentence) []vagueWord {
 	}
 	taken := make([]bool, len(tokens))
 	var out []vagueWord
-	for _, h := range d.words.vague.find(s) {
+	for _, h := range hits {
 		from, to := h.from, h.to
 		if to-from > 1 && !wholePhrase(h) {
 			from = to - 1
