@@ -1034,10 +1034,10 @@ func asideBefore(tokens []token, i int) bool {
 // catching").
 func (d reasons) beside(tokens []token, i int) bool {
 	from, to := i, i+1
-	for from > 0 && !tokens[from-1].in(";", ":", ".", "--", "–") && (tokens[from-1].norm != "," || listComma(tokens, from-1)) {
+	for from > max(0, i-2*reach) && !tokens[from-1].in(";", ":", ".", "--", "–") && (tokens[from-1].norm != "," || listComma(tokens, from-1)) {
 		from--
 	}
-	for to < len(tokens) && !tokens[to].in(";", ":", ".", "--", "–", ",", "!") {
+	for to < min(len(tokens), i+2*reach) && !tokens[to].in(";", ":", ".", "--", "–", ",", "!") {
 		to++
 	}
 	first := i + 1
