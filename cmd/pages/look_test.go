@@ -170,7 +170,7 @@ func checkStates(t *testing.T, home string, list []state) {
 			for name, how := range looks() {
 				on.set(how)
 				on.do(string(axe))
-				if name != zoomed { // what axe-core asks about is the same there
+				if how == (look{}) || how.dark { // what axe-core asks about is the same in the others
 					for _, v := range get1[[]string](on, axeRun) {
 						assert.Fail(t, v, "%s, %s", s.name, name)
 					}
