@@ -3,9 +3,12 @@
 package needs
 
 import (
+	"image"
+	"image/png"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
 	"testing"
 )
 
@@ -14,7 +17,7 @@ func Program(tb testing.TB, name string) string {
 	tb.Helper()
 	path, err := exec.LookPath(name)
 	if err != nil {
-		missing(tb, name+" is not installed")
+		Missing(tb, name+" is not installed")
 	}
 	return path
 }
@@ -26,15 +29,38 @@ func Module(tb testing.TB, name string) string {
 	modules := os.Getenv("SAYWHY_NODE_MODULES")
 	path := filepath.Join(modules, filepath.FromSlash(name))
 	if _, err := os.Stat(path); modules == "" || err != nil {
-		missing(tb, name+" is not below the folder that SAYWHY_NODE_MODULES names")
+		Missing(tb, name+" is not below the folder that SAYWHY_NODE_MODULES names")
 	}
 	return path
 }
 
-func missing(tb testing.TB, what string) {
+// Missing skips a test that lacks something, and fails it in CI.
+func Missing(tb testing.TB, what string) {
 	tb.Helper()
 	if os.Getenv("CI") != "" {
 		tb.Fatal("CI needs this: ", what)
 	}
 	tb.Skip(what)
+}
+
+// CodeIn returns what Debian's zbarimg reads in the picture of a QR code.
+func CodeIn(tb testing.TB, picture image.Image) string {
+	tb.Helper()
+	zbarimg := Program(tb, "zbarimg")
+	file := filepath.Join(tb.TempDir(), "code.png")
+	w, err := os.Create(file)
+	if err != nil {
+		tb.Fatal(err)
+	}
+	if err := png.Encode(w, picture); err != nil {
+		tb.Fatal(err)
+	}
+	if err := w.Close(); err != nil {
+		tb.Fatal(err)
+	}
+	out, err := exec.Command(zbarimg, "--quiet", "--raw", file).Output()
+	if err != nil {
+		tb.Fatal("no code is read: ", err)
+	}
+	return strings.TrimSpace(string(out))
 }
