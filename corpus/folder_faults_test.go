@@ -4,6 +4,7 @@ import (
 	"io"
 	"io/fs"
 	"strings"
+	"sync"
 	"testing"
 	"testing/fstest"
 	"time"
@@ -13,23 +14,47 @@ import (
 )
 
 // meddled is a folder in which somebody meddles with one file: when it is
-// listed and not yet opened, or while it is read.
+// listed and not yet opened, or while it is read. The folder is listed further
+// meanwhile, so the map behind it is kept by a lock.
 type meddled struct {
-	fstest.MapFS
+	files   fstest.MapFS
 	name    string
 	listed  func() // called before the file is looked at again
 	reading func() // called when its first bytes were read
+	mu      sync.Mutex
 }
 
 func (m *meddled) Lstat(name string) (fs.FileInfo, error) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
 	if name == m.name && m.listed != nil {
 		m.listed()
 	}
-	return m.MapFS.Lstat(name)
+	return m.files.Lstat(name)
+}
+
+func (m *meddled) ReadLink(name string) (string, error) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	return m.files.ReadLink(name)
+}
+
+func (m *meddled) Stat(name string) (fs.FileInfo, error) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	return m.files.Stat(name)
+}
+
+func (m *meddled) ReadDir(name string) ([]fs.DirEntry, error) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	return m.files.ReadDir(name)
 }
 
 func (m *meddled) Open(name string) (fs.File, error) {
-	f, err := m.MapFS.Open(name)
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	f, err := m.files.Open(name)
 	if name != m.name || m.reading == nil || err != nil {
 		return f, err
 	}
@@ -46,13 +71,15 @@ func (f *meddledFile) Read(p []byte) (int, error) {
 	n, err := f.File.Read(p)
 	if !f.done {
 		f.done = true
+		f.m.mu.Lock()
+		defer f.m.mu.Unlock()
 		f.m.reading()
 	}
 	return n, err
 }
 
 // Stat tells of the file as it is now, as fstat(2) does of one that is open.
-func (f *meddledFile) Stat() (fs.FileInfo, error) { return fs.Stat(f.m.MapFS, f.m.name) }
+func (f *meddledFile) Stat() (fs.FileInfo, error) { return f.m.Stat(f.m.name) }
 
 // TestFileReplacedBetweenListingAndReading: what has come into its place is read
 // if it is a file, and listed if it is not; the rest of the folder goes on.
@@ -70,15 +97,14 @@ func TestFileReplacedBetweenListingAndReading(t *testing.T) {
 		"by a folder":     {&fstest.MapFile{Mode: fs.ModeDir | 0o755}, "", "in place of a file"},
 	} {
 		t.Run(what, func(t *testing.T) {
-			dir := &meddled{MapFS: fstest.MapFS{name: file("It was thick."), "cat/01 leek soup.txt": file("It was hot.")}, name: name}
+			dir := &meddled{files: fstest.MapFS{name: file("It was thick."), "cat/01 leek soup.txt": file("It was hot.")}, name: name}
 			dir.listed = func() {
 				dir.listed = nil
-				delete(dir.MapFS, name)
+				delete(dir.files, name)
 				if tt.becomes != nil {
-					dir.MapFS[name] = tt.becomes
+					dir.files[name] = tt.becomes
 				}
 			}
-			// One file at a time, as a map is not safe for two.
 			var texts, rest []string
 			for e, err := range Folder(t.Context(), dir, FolderOptions{Lexicon: builtin(t), Files: 1}) {
 				if err != nil {
@@ -107,18 +133,18 @@ func TestFileReplacedBetweenListingAndReading(t *testing.T) {
 func TestFileChangedWhileItIsRead(t *testing.T) {
 	for _, name := range []string{"ben/01 leek soup.txt", "ben/forms.csv"} {
 		const table = "learner,session,dish,evaluation\nBen,1,leek soup,It was thick.\n"
-		dir := &meddled{MapFS: fstest.MapFS{name: file(table)}, name: name}
+		dir := &meddled{files: fstest.MapFS{name: file(table)}, name: name}
 		for what, change := range map[string]func(*fstest.MapFile){
 			"longer":  func(f *fstest.MapFile) { f.Data = append(f.Data, '\n') },
 			"as long": func(f *fstest.MapFile) { f.ModTime = time.Date(2026, 3, 14, 9, 0, 0, 1, time.UTC) },
 			"older":   func(f *fstest.MapFile) { f.ModTime = time.Date(1999, 1, 1, 0, 0, 0, 0, time.UTC) }, // a clock set back
 		} {
 			t.Run(name+" "+what, func(t *testing.T) {
-				dir.MapFS[name] = file(table)
+				dir.files[name] = file(table)
 				dir.reading = func() {
-					changed := *dir.MapFS[name]
+					changed := *dir.files[name]
 					change(&changed)
-					dir.MapFS[name] = &changed
+					dir.files[name] = &changed
 				}
 				texts, rest := readFolder(t, dir, nil)
 				assert.Len(t, texts, 1)
