@@ -270,3 +270,13 @@ func linkingVerb(w string) bool {
 	}
 	return false
 }
+
+// tagIn reports whether the token has one of the part-of-speech tags.
+func (t *token) tagIn(tags ...string) bool {
+	for _, tag := range tags {
+		if t.tag == tag {
+			return true
+		}
+	}
+	return false
+}

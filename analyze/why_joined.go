@@ -1,0 +1,221 @@
+package analyze
+
+import (
+	"saywhy/lexicon"
+)
+
+// so: a result or purpose where a clause, "that" or a bare verb follows; not
+// the intensifier ("so nice"), "so far", "or so", "I think so".
+func (d reasons) so(tokens []token, i int) bool {
+	prev := &token{}
+	if i > 0 {
+		prev = &tokens[i-1]
+	}
+	if i+1 >= len(tokens) {
+		return false
+	}
+	n := &tokens[i+1]
+	switch {
+	case i == 0 && n.norm == "next", n.in("noone", "nobody", "everyone", "everybody") && i > 0:
+		return true
+	case n.norm == "as" && i+3 < len(tokens) && tokens[i+2].norm == "not" && tokens[i+3].norm == "to":
+		return true
+	case n.kind.Food() && i+2 < len(tokens) && tokens[i+2].tagIn("VBZ", "VBD", "VBP", "MD") && i > 0:
+		return true // "so skin goes snappy", whatever the tagger took it for
+	case prev.norm == "," && n.card.works && !n.isNoun() && !n.isVerb():
+		return true // "…, so use half": an instruction taken for an adjective
+	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && (prev.norm == "," || !prev.isVerb()) && clauseWithin(tokens, i+2, 5):
+		return true // "so at the end there was only the tray"
+	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why", "even") && i > 0:
+		return true
+	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
+		return true
+	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did":
+		return prev.norm == "just" || prev.norm == "done" && opensClause(tokens, i+1)
+	case n.in("did", "does", "do", "was", "is", "were", "are", "has", "have", "had", "will", "can") && i+2 < len(tokens) && !tokens[i+2].isVerb() && !tokens[i+2].isAdv():
+		return false // "and so did the toffee": likewise
+	case n.in("much", "many", "far", "on", "called", "long", "what", "yeah", "yes", "anyway", "basically", ",", ".", "!") || n.pause():
+		return false
+	}
+	if n.isAdj() || n.isAdv() && !n.in("then", "now", "next", "instead", "there", "maybe", "also", "actually", "hopefully", "this", "here", "just", "not", "only", "never", "always", "sometimes", "afterwards", "eventually") {
+		if opensClause(tokens, i+1) && n.isAdj() && i+2 < len(tokens) && tokens[i+2].isNoun() {
+			return true
+		}
+		// "so crunchy it took ages": degree with its consequence.
+		for j := i + 2; j < len(tokens) && j <= i+5; j++ {
+			if tokens[j].norm == "that" || tokens[j].in("i", "it", "we", "they", "you", "he", "she", "my", "the") && j+1 < len(tokens) && opensClause(tokens, j) {
+				return true
+			}
+			if tokens[j].pause() || tokens[j].in("and", "but", "because", "so", "when", "as", "with") {
+				return false
+			}
+		}
+		return false
+	}
+	if i == 0 {
+		return true
+	}
+	if opensClause(tokens, i+1) {
+		return true
+	}
+	// "too wet so spread", "so next time more salt"
+	return n.isVerb() || n.in("next", "no", "less", "more", "nothing", "everything", "everyone", "nobody", "this", "there", "i", "it", "we", "they", "you", "he", "she", "il", "im", "id", "my", "the", "a", "mum", "dad", "one", "some", "all", "then", "not", "now", "most", "each", "both", "half", "people", "that's", "there's", "none", "instead", "maybe", "any") || n.isNoun()
+}
+
+// clauseWithin reports whether a subject and its verb begin within n tokens
+// from token i on.
+func clauseWithin(tokens []token, i, n int) bool {
+	for j := i; j < len(tokens) && j < i+n; j++ {
+		if tokens[j].pause() {
+			return false
+		}
+		if tokens[j].in("i", "we", "he", "she", "it", "they", "there", "you") && j+1 < len(tokens) && tokens[j+1].isVerb() {
+			return true
+		}
+	}
+	return false
+}
+
+// since gives a reason in half of its uses (PDTB 52 %), a time in the others:
+// a time word, a year, or "been" in the main clause shows the time.
+func (d reasons) since(tokens []token, i int) bool {
+	if i+1 >= len(tokens) {
+		return false
+	}
+	n := &tokens[i+1]
+	if n.kind == lexicon.Time || n.tag == "CD" && !opensClause(tokens, i+1) || n.in("then", "last", "yesterday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december", "christmas", "easter", "early", "childhood") && !opensClause(tokens, i+1) {
+		return false
+	}
+	if h := objectHead(tokens, i); h >= 0 && tokens[h].kind == lexicon.Time {
+		return false
+	}
+	if i > 0 && (tokens[i-1].in("ever", "long", "time") || tokens[i-1].kind == lexicon.Time) {
+		return false
+	}
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("been", "have", "has", "'ve") && j+1 < i && tokens[j+1].tag == "VBN" {
+			return false
+		}
+	}
+	if i > 0 && tokens[i-1].norm == "," && i+3 < len(tokens) && !n.tagIn("IN", "CD", "VBG", "TO") && !n.pause() {
+		return true // behind a comma it gives a reason, where no time follows
+	}
+	for j := i + 1; j < len(tokens) && j <= i+10; j++ {
+		if tokens[j].pause() {
+			return false
+		}
+		if (tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'s", "'re", "'m", "'d", "'ve")) && j > i+1 {
+			return true // behind a first word that the tagger may take for a verb ("loads")
+		}
+	}
+	return false
+}
+
+// as gives a reason in a quarter of its uses; a state, a modal, a negation or
+// a perfect behind its subject shows it ("as it was hot", "as I had no lid"),
+// an event shows time ("as it cooked").
+func (d reasons) as(tokens []token, i int) bool {
+	if i+2 >= len(tokens) {
+		return false
+	}
+	n := &tokens[i+1]
+	if n.tag == "VBG" && tokens[i+2].tagIn("VBZ", "VBP") {
+		return true // "as stirring makes it grainy"
+	}
+	if i > 0 {
+		p := &tokens[i-1]
+		if p.in("such", "just", "same", "so", "well", "known", "used", "served", "far", "soon", "long", "much", "as", "not", "regarded", "described", "seen", "act", "acts", "act", "twice", "exactly") {
+			return false
+		}
+		if p.isAdj() && i > 1 && tokens[i-2].norm == "as" || p.isAdv() && i > 1 && tokens[i-2].norm == "as" {
+			return false
+		}
+	}
+	if n.tagIn("VBD", "VBP") && negatedVerb(tokens, i+1) || n.in("forgot", "didnt") {
+		return true // "as didn't brown them": a note without its subject
+	}
+	if n.norm == "its" && n.tag == "PRP" {
+		return true // "as its really heavy": it is
+	}
+	if n.in("well", "soon", "long", "if", "though", "usual", "for", "always", "part", "far", "many", "possible", "per", "expected", "with", "to", "opposed", "such", "it-were") || n.isAdj() && !opensClause(tokens, i+1) || n.isAdv() && !opensClause(tokens, i+1) {
+		return false
+	}
+	if n.in("you", "i", "we") && i+2 < len(tokens) && tokens[i+2].in("can", "could", "go", "went", "know", "see", "say", "said", "mentioned", "do", "did") && !negatedVerb(tokens, i+2) {
+		return n.in("i", "we") && tokens[i+2].in("know", "could")
+	}
+	// Find the verb of its subject. A noun without an article names a role
+	// ("as head of …") unless its verb follows at once.
+	far := i + 9
+	if n.isNoun() && n.tag != "NNS" && !(i > 0 && tokens[i-1].norm == ",") || n.tag == "NNS" && i+2 < len(tokens) && tokens[i+2].tag == "IN" {
+		far = i + 3
+	}
+	for j := i + 1; j < len(tokens) && j <= far; j++ {
+		t := &tokens[j]
+		if n.in("a", "an") && t.in("of", "that", "which", "who", "and") {
+			return false
+		}
+		if j == i+1 && t.isVerb() {
+			return false
+		}
+		if t.pause() {
+			return false
+		}
+		if !t.isVerb() && !t.in("'s", "'re", "'m", "'d", "'ve", "'ll") {
+			continue
+		}
+		if j+1 < len(tokens) && tokens[j+1].tagIn("VBD", "MD") && tokens[j].tagIn("VBZ", "VBP", "VBD") && (n.tag == "DT" || n.tag == "PRP$") {
+			continue // "as the bottom leaves had": a noun taken for a verb
+		}
+		if t.tag == "VBG" || t.tag == "VBN" && !t.in("had", "forgot") {
+			continue
+		}
+		if t.in("is", "was", "are", "were", "had", "has", "have", "'s", "'re", "'m", "can", "could", "would", "'d", "will", "'ll", "need", "needs", "needed", "want", "wanted", "wants", "knew", "know", "knows", "think", "thought", "like", "likes", "liked", "love", "loves", "loved", "prefer", "hate", "hates", "forgot", "feel", "felt", "did", "does", "do", "might", "may", "should", "must", "am", "meant", "means", "seems", "seemed", "looks", "looked", "tend", "tends", "contains", "holds", "lost", "ran", "makes", "made", "gives", "keeps", "ca", "wo", "takes", "took", "kept", "stops", "helps", "tastes", "tasted", "ensures", "allows", "gets", "got", "goes", "sticks", "stuck", "came", "found", "left", "uses", "used", "put", "added") {
+			if t.in("did", "do", "does", "went", "got", "put", "came") && !negatedVerb(tokens, j) && t.in("did", "do", "does") {
+				return false
+			}
+			return true
+		}
+		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ") || t.tagIn("VBZ", "VBP") && lasts(t.stem) && n.tag != "PRP" || t.in("weighs", "slopes", "burns", "spits", "splits", "falls", "lacks", "depends") && j <= i+4 || t.norm == "went" && j+1 < len(tokens) && tokens[j+1].isAdj()
+	}
+	return false
+}
+
+// lasts reports whether a verb in the present tells what a thing always does
+// or is like ("as hot jam stays on your skin"), not what went on meanwhile.
+func lasts(stem string) bool {
+	switch stem {
+	case "stay", "stick", "burn", "slope", "weigh", "steam", "melt", "spit", "hold", "fall", "dull", "set", "soak", "splash", "spread", "rot", "smell", "lose", "hide", "absorb", "drink":
+		return true
+	}
+	return false
+}
+
+// negatedVerb reports whether "not" follows the verb at token j.
+func negatedVerb(tokens []token, j int) bool {
+	return j+1 < len(tokens) && tokens[j+1].in("not", "n't", "never") || j+2 < len(tokens) && tokens[j+2].in("n't", "not")
+}
+
+// bound reports whether the clause before token i tells what must be done or
+// was done in time, so that "or" gives what happens otherwise.
+func bound(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-12; j-- {
+		if tokens[j].in("must", "n't", "not", "never", "need", "have", "got", "always", "keep", "at", "before") {
+			return true
+		}
+	}
+	return false
+}
+
+// asideBefore reports whether "otherwise" ends a short note set apart: "shards
+// everywhere otherwise".
+func asideBefore(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-5; j-- {
+		if tokens[j].isVerb() {
+			return false
+		}
+		if tokens[j].in(";", ",", "--", "-", "–") {
+			return true
+		}
+	}
+	return false
+}
