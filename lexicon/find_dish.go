@@ -9,6 +9,7 @@ import (
 // Errors that the error of Find wraps.
 var (
 	ErrUnknownDish  = errors.New("unknown dish")
+	ErrNearDish     = fmt.Errorf("%w", ErrUnknownDish) // one whose name is near a known one
 	ErrSeveralTypes = errors.New("a dish of several types")
 )
 
@@ -75,7 +76,7 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 	if len(near) == 0 {
 		return Dish{}, fmt.Errorf("%w %q; \"saywhy dish list\" shows the ones there are", ErrUnknownDish, name)
 	}
-	return Dish{}, fmt.Errorf("%w %q; did you mean %s? \"saywhy dish list\" shows them all", ErrUnknownDish, name, quoted(near))
+	return Dish{}, fmt.Errorf("%w %q; did you mean %s? \"saywhy dish list\" shows them all", ErrNearDish, name, quoted(near))
 }
 
 // hasDishes reports whether a type is one that dishes are asked for by.

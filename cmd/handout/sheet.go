@@ -13,7 +13,7 @@ import (
 type Sheet struct {
 	Title  string // the dish, as it was asked for
 	Course string // the title of the tutor's course, if any
-	Type   string // the dish type's name, as commands take it
+	Type   string // the dish type's name, as commands take it; "" for any dish
 
 	Senses    []SheetSense // the front
 	Watch     []SheetWatch // the back
@@ -48,7 +48,7 @@ func NewSheet(lex *lexicon.Lexicon, dish lexicon.Dish, title string) Sheet {
 	if title == "" {
 		title = dish.Title
 	}
-	s := Sheet{Title: capital(title), Type: dish.Name, Watch: watches(lex, dish), Test: tasteTest(), MoreWords: len(dish.Words)}
+	s := Sheet{Title: capital(title), Type: typeName(dish), Watch: watches(lex, dish), Test: tasteTest(), MoreWords: len(dish.Words)}
 	s.Notes = notes(dish, s.Watch)
 	near := lexicon.NewNearness(dish)
 	for _, sense := range lexicon.Senses() {

@@ -10,7 +10,7 @@ import (
 type Words struct {
 	Title string
 	Dish  string // the dish itself, when the type was not what was asked for
-	Type  string // the dish type's name, as commands take it
+	Type  string // the dish type's name, as commands take it; "" for any dish
 	Parts []WordsPart
 	More  int  // how many words of these senses are left out
 	Large bool // set in large print
@@ -41,7 +41,7 @@ func NewWords(dish lexicon.Dish, what string, senses []lexicon.Sense) Words {
 
 // NewAllWords makes the list of every word that a dish type has.
 func NewAllWords(dish lexicon.Dish, what string, senses []lexicon.Sense) Words {
-	page := Words{Title: dish.Title, Dish: what, Type: dish.Name}
+	page := Words{Title: dish.Title, Dish: what, Type: typeName(dish)}
 	for _, s := range senses {
 		list := dish.BySense(s)
 		page.Parts = append(page.Parts, WordsPart{s, dish.Moments[s], rows(Scales(list)), list})
@@ -60,3 +60,11 @@ func rows(scales []Scale) []SheetScale {
 
 // WriteHTML writes the list as a page to print.
 func (w Words) WriteHTML(out io.Writer) error { return render(out, "words.html", w) }
+
+// typeName is the name by which commands take a dish type; any dish has none.
+func typeName(dish lexicon.Dish) string {
+	if dish.Name == lexicon.Root {
+		return ""
+	}
+	return dish.Name
+}

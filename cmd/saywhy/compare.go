@@ -56,15 +56,12 @@ type reader struct {
 	brief    analyze.Brief
 }
 
-func (o *reading) reader() (*reader, error) {
+func (o *reading) reader(s streams) (*reader, error) {
 	lex, course, analyzer, err := loadCourseAnalyzer(o.course)
 	if err != nil {
 		return nil, err
 	}
-	dish, what, err := cooked(lex, course, o.dish)
-	if err != nil {
-		return nil, err
-	}
+	dish, what := s.cookedOrAny(lex, course, o.dish, "read as any dish is")
 	r := &reader{analyzer: analyzer, dish: dish, title: o.title, role: analyze.Role(o.role)}
 	if r.title == "" {
 		r.title = what
@@ -126,7 +123,7 @@ func compare(s streams, o compareOptions) error {
 	if err != nil {
 		return err
 	}
-	r, err := o.reader()
+	r, err := o.reader(s)
 	if err != nil {
 		return err
 	}

@@ -141,7 +141,6 @@ func TestCompareMisuse(t *testing.T) {
 		"a folder":            {[]string{"compare", f[0], filepath.Dir(f[0])}, "is a folder"},
 		"an unknown role":     {[]string{"compare", f[0], f[1], "--role", "gran"}, "there is no role"},
 		"an unknown format":   {[]string{"compare", f[0], f[1], "--format", "xml"}, "there is no format"},
-		"an unknown dish":     {[]string{"compare", f[0], f[1], "--dish", "qqqq"}, "unknown dish"},
 		"fewer than none":     {[]string{"compare", f[0], f[1], "--questions", "-1"}, "less than nought"},
 		"after: no such file": {[]string{"read", f[0], "--after", "nowhere.txt"}, "there is no file called"},
 		"last: no such file":  {[]string{"read", f[0], "--last", "nowhere.txt"}, "there is no file called"},

@@ -98,3 +98,25 @@ func problemLine(dir string, p lexicon.Problem) string {
 func cooked(lex *lexicon.Lexicon, course *lexicon.Course, name string) (dish lexicon.Dish, what string, err error) {
 	return course.Cooked(lex, name)
 }
+
+// cookedOrAny is cooked, but a dish that nobody knows, or that several types
+// cover, is any dish, as on the pages and in a group: what was written about it
+// can be read all the same. A remark then says so; done says what was done.
+func (s streams) cookedOrAny(lex *lexicon.Lexicon, course *lexicon.Course, name, done string) (dish lexicon.Dish, what string) {
+	dish, what, err := cooked(lex, course, name)
+	if err != nil {
+		fmt.Fprintln(s.late, "saywhy: "+oneLine(done+": "+err.Error()))
+		return lex.General(), name
+	}
+	return dish, what
+}
+
+// cookedOrNear is cookedOrAny for a list to look at: a name near a known one is
+// an error here, since whoever mistyped it wants that one and can ask again.
+func (s streams) cookedOrNear(lex *lexicon.Lexicon, course *lexicon.Course, name, done string) (dish lexicon.Dish, what string, err error) {
+	if _, _, err := cooked(lex, course, name); errors.Is(err, lexicon.ErrNearDish) {
+		return dish, "", err
+	}
+	dish, what = s.cookedOrAny(lex, course, name, done)
+	return dish, what, nil
+}

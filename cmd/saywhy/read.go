@@ -35,7 +35,8 @@ func newRead(s streams) *cobra.Command {
   - how far each area got: said, with detail, with a reason
   - a few questions to think about next
 
-It gives no marks and writes nothing for you. Up to 2 MB of text are read.`,
+It gives no marks and writes nothing for you. Up to 2 MB of text are read. A dish
+that no type covers is read as any dish is.`,
 		Example: `  saywhy read my-soup.txt --dish "tomato soup"
   saywhy read mums-feedback.txt --role adult --dish cakes
   saywhy read - --questions 0        (paste the text, then Ctrl-D)
@@ -72,7 +73,7 @@ func read(s streams, o readOptions) error {
 	if err != nil {
 		return err
 	}
-	r, err := o.reader()
+	r, err := o.reader(s)
 	if err != nil {
 		return err
 	}

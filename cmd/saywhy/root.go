@@ -17,6 +17,7 @@ type streams struct {
 	out  io.Writer
 	live io.Writer // where what cannot wait for the end is written at once
 	err  io.Writer
+	late io.Writer // where a remark goes that stands on err below the output
 	page page
 
 	progress bool            // whether err is a terminal that someone watches
@@ -43,8 +44,8 @@ type listed struct{ error }
 // held until the command has succeeded, so that an error leaves it empty; only
 // stream and serve, which have no end to wait for, write as they go.
 func run(args []string, s streams) int {
-	var out bytes.Buffer
-	root := newRoot(streams{in: s.in, out: &out, live: s.out, err: s.err, page: s.page, progress: s.progress, until: s.until})
+	var out, late bytes.Buffer
+	root := newRoot(streams{in: s.in, out: &out, live: s.out, err: s.err, late: &late, page: s.page, progress: s.progress, until: s.until})
 	root.SetArgs(args)
 	root.SetIn(s.in)
 	root.SetOut(&out)
@@ -60,6 +61,7 @@ func run(args []string, s streams) int {
 		fmt.Fprintln(s.err, "saywhy: the output could not be written to its end: "+mend(err)+"; what stands there is not whole")
 		return exitUsage
 	}
+	_, _ = s.err.Write(late.Bytes()) // nobody is left to tell that it fails
 	return exitDone
 }
 

@@ -28,13 +28,13 @@ the adult: what to watch, the taste test, and the usual cautions of such a dish.
 
 To print it, use --format html, open the file in a browser and print on both
 sides of one A4 page. The words are those nearest to the dish; "saywhy words"
-shows them all.`,
+shows them all. A dish that no type covers has the sheet for any dish.`,
 		Example: `  saywhy sheet "leek and potato soup" --format html > sheet.html
   saywhy sheet "Week 3" --course my-course --format html > week-3.html`,
 		Args: oneDish("sheet"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			o.dish = args[0]
-			return sheet(s.out, s.page, o)
+			return sheet(s, o)
 		},
 	}
 	f := c.Flags()
@@ -43,7 +43,7 @@ shows them all.`,
 	return c
 }
 
-func sheet(out io.Writer, on page, o sheetOptions) error {
+func sheet(s streams, o sheetOptions) error {
 	if !slices.Contains([]string{"text", "html"}, o.format) {
 		return fmt.Errorf("there is no format %q; use --format text or --format html", o.format)
 	}
@@ -51,16 +51,16 @@ func sheet(out io.Writer, on page, o sheetOptions) error {
 	if err != nil {
 		return err
 	}
-	dish, what, err := cooked(lex, course, o.dish)
+	dish, what, err := s.cookedOrNear(lex, course, o.dish, "a sheet for any dish")
 	if err != nil {
 		return err
 	}
 	made := handout.NewSheet(lex, dish, what)
 	made.Course = course.Title
 	if o.format == "html" {
-		return made.WriteHTML(out)
+		return made.WriteHTML(s.out)
 	}
-	return writeSheet(out, on, made)
+	return writeSheet(s.out, s.page, made)
 }
 
 // writeSheet lays the sheet out for a terminal; what has ruled lines on paper
@@ -78,7 +78,7 @@ func writeSheet(out io.Writer, on page, s handout.Sheet) error {
 	}
 	p.blank()
 	if s.MoreWords > 0 {
-		p.item("  ", fmt.Sprintf("%s, with what they mean: saywhy words %s", count(s.MoreWords, "more word"), s.Type))
+		p.item("  ", fmt.Sprintf("%s, with what they mean: %s", count(s.MoreWords, "more word"), strings.TrimSpace("saywhy words "+s.Type)))
 	}
 	p.heading(strings.ToUpper(s.Title) + ": FOR THE ADULT")
 	for _, w := range s.Watch {

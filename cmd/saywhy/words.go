@@ -44,7 +44,7 @@ has the words typical of the dish; with --all it has every word.`,
 			if len(args) == 1 {
 				o.dish = args[0]
 			}
-			return words(s.out, s.page, o)
+			return words(s, o)
 		},
 	}
 	f := c.Flags()
@@ -74,7 +74,7 @@ type wordRow struct {
 // wordFormats are the formats of a word list.
 func wordFormats() []string { return []string{"text", "json", "csv", "html"} }
 
-func words(out io.Writer, on page, o wordsOptions) error {
+func words(s streams, o wordsOptions) error {
 	if o.sense != "" && !lexicon.Sense(o.sense).Known() {
 		return fmt.Errorf("there is no sense %q; use appearance, aroma, taste or texture", o.sense)
 	}
@@ -88,7 +88,7 @@ func words(out io.Writer, on page, o wordsOptions) error {
 	if err != nil {
 		return err
 	}
-	dish, what, err := cooked(lex, course, o.dish)
+	dish, what, err := s.cookedOrNear(lex, course, o.dish, "the words for any dish")
 	if err != nil {
 		return err
 	}
@@ -98,20 +98,20 @@ func words(out io.Writer, on page, o wordsOptions) error {
 	}
 	if strings.TrimSpace(o.find) != "" {
 		list := dish.Words
-		if o.dish == "" {
+		if dish.Name == lexicon.Root {
 			list = lex.Words()
 		}
-		return foundWords(out, on, o, lex, dish, list)
+		return foundWords(s.out, s.page, o, lex, dish, list)
 	}
 	switch o.format {
 	case "json":
-		return writeJSON(out, wordRows(lex, dish, senses))
+		return writeJSON(s.out, wordRows(lex, dish, senses))
 	case "csv":
 		var list []lexicon.Word
-		for _, s := range senses {
-			list = append(list, dish.BySense(s)...)
+		for _, sense := range senses {
+			list = append(list, dish.BySense(sense)...)
 		}
-		return lex.WriteSheet(out, list)
+		return lex.WriteSheet(s.out, list)
 	case "html":
 		list := handout.NewWords
 		if o.all {
@@ -119,9 +119,9 @@ func words(out io.Writer, on page, o wordsOptions) error {
 		}
 		page := list(dish, what, senses)
 		page.Large = o.large
-		return page.WriteHTML(out)
+		return page.WriteHTML(s.out)
 	}
-	return writeWords(out, on, dish, senses)
+	return writeWords(s.out, s.page, dish, senses)
 }
 
 // wordRows returns the rows of some senses of a dish type.
