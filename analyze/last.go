@@ -159,6 +159,9 @@ func plainForm(t *token) string {
 	case "rose", "risen":
 		return "rise"
 	}
+	if t.card != nil && !strings.HasSuffix(t.norm, "'s") {
+		return t.card.stem
+	}
 	return lexicon.Stem(strings.TrimSuffix(t.norm, "'s"))
 }
 

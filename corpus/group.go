@@ -138,6 +138,9 @@ func (g *Group) counted(role analyze.Role) []*entry {
 
 // byName orders names as a register does: capitals make no difference.
 func byName(a, b string) int {
+	if a == b { // nearly always, among the texts of one person
+		return 0
+	}
 	return cmp.Or(cmp.Compare(strings.ToLower(a), strings.ToLower(b)), cmp.Compare(a, b))
 }
 

@@ -27,12 +27,14 @@ func (p phrases) add(kind phraseKind, text string) {
 	}
 }
 
-func stemmed(words []nameWord) string {
+func stemmed(words []nameWord) string { return strings.Join(stemsOf(words), " ") }
+
+func stemsOf(words []nameWord) []string {
 	stems := make([]string, len(words))
 	for i, w := range words {
 		stems[i] = lexicon.Stem(w.lower)
 	}
-	return strings.Join(stems, " ")
+	return stems
 }
 
 // maxDishWords is the longest name of a dish that is looked for.
@@ -50,6 +52,7 @@ func (p phraseAt) holds(i int) bool { return i >= p.from && i < p.to }
 // dish finds the longest known dish; of equals, the last.
 func (p phrases) dish(words []nameWord) phraseAt {
 	var best phraseAt
+	stems := stemsOf(words)
 	for from := range words {
 		for to := from + 1; to <= len(words) && to-from <= maxDishWords; to++ {
 			if words[to-1].used || to-1 > from && words[to-1].apart {
@@ -58,7 +61,7 @@ func (p phrases) dish(words []nameWord) phraseAt {
 			if to-from < best.to-best.from {
 				continue
 			}
-			if kind := p[stemmed(words[from:to])]; kind != noPhrase {
+			if kind := p[strings.Join(stems[from:to], " ")]; kind != noPhrase {
 				best = phraseAt{from, to, kind == dishType}
 			}
 		}

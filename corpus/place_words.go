@@ -2,6 +2,7 @@ package corpus
 
 import (
 	"strings"
+	"unicode"
 
 	"golang.org/x/text/unicode/norm"
 
@@ -154,7 +155,10 @@ func className(w string) bool {
 // fold is a name for comparison: in lower case, composed, with single spaces
 // for hyphens, underscores and spaces.
 func fold(s string) string {
-	s = norm.NFC.String(strings.ToLower(s))
-	s = strings.NewReplacer("-", " ", "_", " ", "’", "'").Replace(s)
-	return strings.Join(strings.Fields(s), " ")
+	s = strings.ReplaceAll(norm.NFC.String(strings.ToLower(s)), "’", "'")
+	gap := func(r rune) bool { return r == '-' || r == '_' || unicode.IsSpace(r) }
+	if strings.IndexFunc(s, gap) < 0 {
+		return s
+	}
+	return strings.Join(strings.FieldsFunc(s, gap), " ")
 }

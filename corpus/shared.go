@@ -56,6 +56,7 @@ type SharedFinder struct {
 	list  map[uint64]bool // words of the word lists
 	texts []sharedText
 	ids   map[string]uint32 // of learners
+	words []textWord        // of the text last added; the memory serves the next
 }
 
 // sharedText is one text with what it is compared by.
@@ -95,7 +96,8 @@ func (f *SharedFinder) Add(e Evaluation) {
 		id = uint32(len(f.ids))
 		f.ids[key] = id
 	}
-	f.texts = append(f.texts, sharedText{Evaluation: e, learner: id, shingles: shingles(wordsIn(e.Text))})
+	f.words = appendWords(f.words[:0], e.Text)
+	f.texts = append(f.texts, sharedText{Evaluation: e, learner: id, shingles: shingles(f.words)})
 }
 
 // Find returns what the texts have in common, the longest passages first. The

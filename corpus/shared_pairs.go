@@ -79,10 +79,13 @@ func distinctPairs(pairs []textPair) []textPair {
 }
 
 // windows returns the windows of all texts that tell something, in order.
-func (f *SharedFinder) windows() []window {
+func (f *SharedFinder) windows() []window { return onAllCores(len(f.texts), f.windowsOf) }
+
+// windowsOf returns the windows of the texts from one to another.
+func (f *SharedFinder) windowsOf(first, end int) []window {
 	var out []window
 	set := make([]uint64, 0, windowWords)
-	for i := range f.texts {
+	for i := first; i < end; i++ {
 		s, weights := f.texts[i].shingles, f.texts[i].weights
 		words := len(s) + shingleWords - 1
 		for from := 0; ; from += windowStep {

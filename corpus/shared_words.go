@@ -1,7 +1,9 @@
 package corpus
 
 import (
+	"runtime"
 	"slices"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 )
@@ -22,8 +24,11 @@ const (
 
 // wordsIn returns the words of a text: runs of letters and digits. Marks,
 // apostrophes among them, are passed over, so that "didn't" and "didnt" are one.
-func wordsIn(text string) []textWord {
-	out := make([]textWord, 0, len(text)/5)
+func wordsIn(text string) []textWord { return appendWords(nil, text) }
+
+// appendWords appends the words of a text to out.
+func appendWords(out []textWord, text string) []textWord {
+	out = slices.Grow(out, len(text)/5)
 	w := textWord{hash: fnvBasis, start: -1}
 	for i := 0; i < len(text); {
 		r, n := rune(text[i]), 1
@@ -145,17 +150,40 @@ const userBits = 20
 // weigh gives every shingle its weight.
 func (f *SharedFinder) weigh() {
 	users := f.users()
+	weights := onAllCores(len(f.texts), func(from, to int) [][]float32 { return f.weights(f.texts[from:to], users) })
 	for i := range f.texts {
-		t := &f.texts[i]
-		given := f.given(wordsIn(t.Text), t.shingles)
-		t.weights = make([]float32, len(t.shingles))
+		f.texts[i].weights = weights[i]
+	}
+}
+
+// weights returns the weights of the shingles of some texts.
+func (f *SharedFinder) weights(texts []sharedText, users map[uint64]int) [][]float32 {
+	out := make([][]float32, len(texts))
+	var words []textWord
+	for i, t := range texts {
+		words = appendWords(words[:0], t.Text)
+		given := f.given(words, t.shingles)
+		out[i] = make([]float32, len(t.shingles))
 		for k, s := range t.shingles {
 			n := max(2, users[s>>userBits])
 			if n <= maxUsers && slices.Contains(given[k:k+shingleWords], false) {
-				t.weights[k] = 2 / float32(n)
+				out[i][k] = 2 / float32(n)
 			}
 		}
 	}
+	return out
+}
+
+// onAllCores parts n items into as many runs as there are cores, works on all of
+// them at the same time and returns what came of them, in the order of the items.
+func onAllCores[T any](n int, work func(from, to int) []T) []T {
+	runs := make([][]T, runtime.GOMAXPROCS(0))
+	var working sync.WaitGroup
+	for i := range runs {
+		working.Go(func() { runs[i] = work(i*n/len(runs), (i+1)*n/len(runs)) })
+	}
+	working.Wait()
+	return slices.Concat(runs...)
 }
 
 // slotWords is how many words may stand between two pieces of the task's wording

@@ -19,20 +19,25 @@ const (
 	unknownText                // below a heading that nobody named
 )
 
-// sectionHeadings are the headings that part a document, folded.
-type sectionHeadings map[string]section
+// sectionHeadings are the headings that part a document.
+type sectionHeadings struct {
+	sections map[string]section // by the folded heading
+	longest  int                // bytes of the longest of them
+}
 
 // newSectionHeadings takes the headings of course.yaml, and common ones for
 // what it does not name.
 func newSectionHeadings(named lexicon.Headings) sectionHeadings {
-	h := sectionHeadings{}
+	h := sectionHeadings{sections: map[string]section{}}
 	add := func(s section, own, common []string) {
 		if own == nil {
 			own = common
 		}
 		for _, name := range own {
-			if _, taken := h[plainHeading(name)]; !taken {
-				h[plainHeading(name)] = s
+			plain := plainHeading(name)
+			if _, taken := h.sections[plain]; !taken {
+				h.sections[plain] = s
+				h.longest = max(h.longest, len(plain))
 			}
 		}
 	}
@@ -69,17 +74,29 @@ const maxHeading = 120
 // of returns the section that a line opens, with what follows the heading on
 // the same line ("Adult feedback: it was hot").
 func (h sectionHeadings) of(line string) (s section, rest string, ok bool) {
-	if len(line) <= maxHeading {
-		if s, ok := h[plainHeading(line)]; ok {
-			return s, "", true
-		}
+	if s, ok := h.named(line); ok {
+		return s, "", true
 	}
-	if head, rest, found := strings.Cut(line[:min(len(line), maxHeading)], ":"); found {
-		if s, ok := h[plainHeading(head)]; ok {
-			return s, strings.TrimSpace(rest + line[min(len(line), maxHeading):]), true
+	if head, rest, found := strings.Cut(line, ":"); found {
+		if s, ok := h.named(head); ok {
+			return s, strings.TrimSpace(rest), true
 		}
 	}
 	return openSection, "", false
+}
+
+// headingMarks is how many bytes of number, marks and blanks a heading may have
+// around its words.
+const headingMarks = 32
+
+// named returns the section of a heading. Nearly every line of a text is too
+// long to be one, which is seen before anything is made of it.
+func (h sectionHeadings) named(line string) (section, bool) {
+	if len(line) > h.longest+headingMarks {
+		return openSection, false
+	}
+	s, ok := h.sections[plainHeading(line)]
+	return s, ok
 }
 
 // is reports whether a line is a heading that parts a document into the two

@@ -74,7 +74,7 @@ func madeUpFolder(tb testing.TB, texts []string) string {
 // BenchmarkGroup compares the reading alone with the report on a folder, which
 // reads files, keeps notes and writes the report as JSON but asks no questions.
 func BenchmarkGroup(b *testing.B) {
-	texts := madeUp(b, 2000)
+	texts := madeUp(b, 10000)
 	dir := madeUpFolder(b, texts)
 	lex, _, analyzer, err := loadCourseAnalyzer("")
 	require.NoError(b, err)
