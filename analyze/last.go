@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -96,14 +97,12 @@ func deed(tokens []token, i int) int {
 // same thing: things and deeds, in their plain form.
 func topicWords(tokens []token) []string {
 	var out []string
-	seen := map[string]bool{}
 	for i := range tokens {
 		t := &tokens[i]
 		if !t.word || !(t.isNoun() || t.isVerb() || t.kind != lexicon.NoKind) || announces(t) {
 			continue
 		}
-		if w := plainForm(t); !seen[w] {
-			seen[w] = true
+		if w := plainForm(t); !slices.Contains(out, w) {
 			out = append(out, w)
 		}
 	}

@@ -79,7 +79,7 @@ func (a *Analyzer) describedThing(tokens []token, w sensoryWord) string {
 	if _, sense := senseOfNoun(t.norm); sense || t.kind == lexicon.DishNoun || t.kind == lexicon.NoKind {
 		return ""
 	}
-	return lexicon.Stem(t.norm)
+	return t.stem
 }
 
 func within(t *token) bool { return t.in("inside", "outside", "underneath") }

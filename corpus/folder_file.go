@@ -1,6 +1,7 @@
 package corpus
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -122,7 +123,12 @@ func reader(name string) (readFile, string) {
 
 // all reads a whole file of at most limit bytes.
 func all(f fs.File, limit int64) ([]byte, *Unplaced) {
-	data, err := io.ReadAll(io.LimitReader(f, limit+1))
+	var b bytes.Buffer
+	if info, err := f.Stat(); err == nil && info.Size() <= limit {
+		b.Grow(int(info.Size()) + bytes.MinRead) // room to meet the end without growing
+	}
+	_, err := b.ReadFrom(io.LimitReader(f, limit+1))
+	data := b.Bytes()
 	switch {
 	case err != nil:
 		return nil, unplaced("cannot be read to its end; check the disk and that you may read it")

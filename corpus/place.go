@@ -6,6 +6,7 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
 
 	"saywhy/analyze"
 	"saywhy/lexicon"
@@ -33,11 +34,12 @@ import (
 // is then unplaced with the reason. Where an adult wrote, a second name beside
 // that of the folder is the adult's.
 //
-// It never changes and is safe for many goroutines.
+// It is safe for many goroutines.
 type places struct {
 	book     nameBook
 	sessions []courseSession
 	learners []string // as course.yaml writes them; empty when it lists none
+	read     sync.Map // of each folder with files, the []nameParts that folders returns
 }
 
 // courseSession is a session of course.yaml with its number as in Evaluation.
@@ -119,14 +121,25 @@ func (p *places) evaluation(name string, given, hint facts) (Evaluation, error) 
 
 // names reads the folders a file lies in and its own name without its ending.
 func (p *places) names(name string) []nameParts {
-	var out []nameParts
-	if dir := path.Dir(name); dir != "." {
-		for _, folder := range strings.Split(dir, "/") {
-			out = append(out, placeName(folder, p.book))
-		}
-	}
 	base := path.Base(name)
-	return append(out, placeName(strings.TrimSuffix(base, path.Ext(base)), p.book))
+	return append(p.folders(path.Dir(name)), placeName(strings.TrimSuffix(base, path.Ext(base)), p.book))
+}
+
+// folders reads the names of a folder and of those it lies in.
+func (p *places) folders(dir string) []nameParts {
+	if dir == "." {
+		return nil
+	}
+	if known, ok := p.read.Load(dir); ok {
+		return known.([]nameParts)
+	}
+	var out []nameParts
+	for _, folder := range strings.Split(dir, "/") {
+		out = append(out, placeName(folder, p.book))
+	}
+	out = slices.Clip(out) // whoever appends gets memory of their own
+	p.read.Store(dir, out)
+	return out
 }
 
 // session returns the number that is told, or "".
