@@ -99,7 +99,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.as(tokens, i)
 	case "for":
 		// for + clause is an old because: "for the top was plain".
-		return i, d.purposeNoun(tokens, i) || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
+		return i, d.purposeNoun(tokens, i) || forNot(tokens, i) || next(1).norm == "to" && next(2).tag == "VB" || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
 	case "cause":
 		return i, prev.norm == "," && next(1).tag == "PRP$" || !t.isVerb() && prev.tag != "DT" && (next(1).tag == "PRP" || next(1).in("the", "i", "it", "my", "there") && i > 0)
 	case "before":
@@ -107,15 +107,28 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// "before anybody slipped", "before it dried on": likewise.
 		return i, next(2).norm == "could" || next(3).norm == "could" || (next(1).in("it", "they", "anybody", "anyone", "somebody", "someone") || next(1).norm == "the") && (mishap(next(2)) || mishap(next(3)))
 	case "where":
+		if prev.in("is", "was", "'s") && next(-2).in("which", "that") {
+			return i - 2, clauseHas(tokens, i, "come", "comes", "came", "gets", "got") // "which is where the shine comes from"
+		}
 		return i, (next(1).human() || next(1).in("it", "they")) && (next(2).in("stopped", "forgot", "missed", "caught", "did", "had", "was", "burnt", "touched") || next(2).norm == "n't")
+	case "blame", "blames", "blamed", "blaming":
+		return i, i > 0 && i+1 < len(tokens) && prev.norm != "to"
+	case "way":
+		// "that way it held together", not "I did it that way"
+		return i - 1, prev.in("that", "this") && opensClause(tokens, i+1) && !next(-2).isVerb()
+	case "point":
+		return i, next(1).norm == "of" && clauseHas(tokens, i, "to") && (clauseHas(tokens, i, "is") || clauseHas(tokens, i, "was"))
 	case "down":
-		return i, next(1).norm == "to" && (strings.HasSuffix(next(2).norm, "ing") || next(2).tagIn("PRP", "PRP$") && strings.HasSuffix(next(3).norm, "ing"))
+		return i, next(1).norm == "to" && (prev.in("is", "was", "'s", "are", "were", "all", "mostly", "probably", "mainly", "partly") || strings.HasSuffix(next(2).norm, "ing") || next(2).tagIn("PRP", "PRP$") && strings.HasSuffix(next(3).norm, "ing"))
 	case "purpose":
 		return i, next(1).norm == "of" || prev.in("the", "for")
 	case "if", "when":
+		if t.norm == "if" && next(1).norm == "not" && i > 0 && (next(2).tagIn("PRP", "PRP$", "DT") || next(2).in("maybe", "then")) {
+			return i, true // "hold it well, if not you cut yourself": otherwise
+		}
 		return i, d.generalTruth(tokens, i) || t.norm == "if" && d.wouldDiffer(tokens, i)
 	case "and":
-		return i, rewarded(tokens, i)
+		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i)
 	case "then":
 		return i, thenSpared(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
@@ -149,12 +162,15 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "given":
 		return i, i == 0 || prev.norm == "," || next(1).norm == "that"
 	case "why":
-		if prev.in("is", "'s", "was", "thats", "that", "explains") || next(-2).in("that", "which", "this") {
+		if prev.in("is", "'s", "was", "thats", "that", "explains") || next(-2).in("that", "which", "this") || prev.isAdv() && next(-2).in("is", "'s", "was") && next(-3).in("that", "which", "this") {
 			return max(0, i-2), true
 		}
 	case "reason":
-		if prev.in("this", "that") && next(-2).norm == "for" {
+		if prev.in("this", "that") && (next(-2).norm == "for" || next(-3).norm == "for") {
 			return i - 2, true
+		}
+		if prev.isAdj() && next(-2).norm == "the" && opensClause(tokens, i+1) {
+			return i, true // "the main reason it rose"
 		}
 		return i, next(1).in("for", "i", "was", "is", "being", "why", "that", "it") || prev.in("the", "one", "main") && i < 3
 	case "reasons":
@@ -176,7 +192,10 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "forgot":
 		return i, d.noteCause(tokens, i) || d.forgotten(tokens, i)
 	case "did", "put", "had", "too":
-		return i, d.noteCause(tokens, i)
+		return i, d.noteCause(tokens, i) || t.norm == "did" && next(1).in("it", "them", "the") && d.deedSubject(tokens, i)
+	case "paid", "showed", "difference":
+		// "it paid off: nothing dried out", "that made all the difference: …"
+		return i, toldAs(tokens, i)
 	case "what":
 		// "the water is what wets the flour": the cause picked out.
 		return i, i > 1 && prev.in("is", "'s", "was", "were") && next(1).tagIn("VBZ", "VBD") && !linkingVerb(next(1).norm) && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
@@ -184,7 +203,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || d.beside(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":
 		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
-	case "went", "came", "goes", "turns", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
+	case "went", "came", "goes", "turns", "splashed", "spat", "exploded", "burst", "flew", "slid", "slipped", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
 		return i, d.follows(tokens, i)
 	}
 	if t.isAdj() || t.isAdv() {

@@ -212,6 +212,10 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	if h >= 0 && h+1 < len(tokens) && tokens[h+1].norm == "being" {
 		return true // "from the oven being too hot"
 	}
+	if v := &tokens[i+1]; v.card.works && strings.HasSuffix(v.norm, "ing") {
+		// "bitter from burning the garlic", "that was from boiling it hard"
+		return i > 1 && (tokens[i-1].in("was", "is", "came", "comes", "probably", "just") || tokens[i-1].describes() || tokens[i-2].describes() || tokens[i-1].tag == "VBN")
+	}
 	if h < 0 || !tokens[h].kind.Food() && tokens[h].kind != lexicon.NoKind && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
 		return false
 	}
@@ -247,7 +251,7 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	}
 	switch tokens[j].stem {
-	case "lift", "brighten", "firm", "sort", "fix", "stop", "let", "allow", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save":
+	case "lift", "brighten", "firm", "sort", "fix", "stop", "let", "allow", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save", "cure", "solv":
 	case "have", "of":
 		// "would have melted it away"
 		k := j + 1

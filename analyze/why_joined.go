@@ -30,6 +30,8 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true
 	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
 		return true
+	case soThen(tokens, i):
+		return true
 	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did":
 		return prev.norm == "just" || prev.norm == "done" && opensClause(tokens, i+1)
 	case n.in("did", "does", "do", "was", "is", "were", "are", "has", "have", "had", "will", "can") && i+2 < len(tokens) && !tokens[i+2].isVerb() && !tokens[i+2].isAdv():
@@ -60,6 +62,41 @@ func (d reasons) so(tokens []token, i int) bool {
 	}
 	// "too wet so spread", "so next time more salt"
 	return n.isVerb() || n.in("next", "no", "less", "more", "nothing", "everything", "everyone", "nobody", "this", "there", "i", "it", "we", "they", "you", "he", "she", "il", "im", "id", "my", "the", "a", "mum", "dad", "one", "some", "all", "then", "not", "now", "most", "each", "both", "half", "people", "that's", "there's", "none", "instead", "maybe", "any") || n.isNoun()
+}
+
+// soThen: "so back in the oven", "so add more", "so happy days": behind a whole
+// clause "so" gives a result even without a subject, where an adverb of place,
+// a verb of work that the tagger took for an adjective, or a word of comment
+// follows; "it looked so happy" is degree.
+func soThen(tokens []token, i int) bool {
+	n := &tokens[i+1]
+	last := i+2 >= len(tokens)
+	if i == 0 {
+		return n.norm == "sorry" && !last && tokens[i+2].in("for", "about", "if")
+	}
+	if p := &tokens[i-1]; linkingVerb(p.norm) || p.isAdv() || p.in("and", "or", "not", "is", "was", "be", "do", "think", "ok", "okay", "right", "yeah", "yes") {
+		return false
+	}
+	switch {
+	case n.in("back", "straight", "off", "out", "into", "excuse", "sorry", "chuck", "bung", "pop", "stick", "fair", "thanks", "well") && !last:
+		return n.norm != "well" || tokens[i+2].in("done")
+	case n.card.works && !n.describes() && !n.isVerb() && !last && (tokens[i+2].tagIn("DT", "PRP$", "JJR", "RBR") || tokens[i+2].in("more", "less", "it", "them", "some")):
+		return true
+	case n.isAdj() && !n.describes() && !n.in("many", "much", "few", "little", "long") && !last && tokens[i+2].isNoun() && (i+3 >= len(tokens) || tokens[i+3].pause()):
+		return true
+	}
+	return false
+}
+
+// clauseHas reports whether one of the words stands in the clause that begins
+// at token i.
+func clauseHas(tokens []token, i int, words ...string) bool {
+	for j := i; j < len(tokens) && j < i+reach && !tokens[j].pause(); j++ {
+		if tokens[j].in(words...) {
+			return true
+		}
+	}
+	return false
 }
 
 // clauseWithin reports whether a subject and its verb begin within n tokens

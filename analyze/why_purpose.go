@@ -1,8 +1,24 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
+
+// forNot: "for it not to burn", "for not sticking", "for the dough not get dry":
+// an end that one is spared, as those new to English often put it.
+func forNot(tokens []token, i int) bool {
+	for j := i + 1; j+1 < len(tokens) && j <= i+4 && !tokens[j].pause(); j++ {
+		if tokens[j].in("not", "n't") {
+			return i > 0 && (tokens[j+1].isVerb() || tokens[j+1].norm == "to" || strings.HasSuffix(tokens[j+1].norm, "ing"))
+		}
+		if tokens[j].isVerb() || tokens[j].isAdv() {
+			return false
+		}
+	}
+	return false
+}
 
 // purpose: an infinitive tells what something was done for when an action
 // with its object or place stands before it, and nothing that takes an

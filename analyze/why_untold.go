@@ -1,14 +1,27 @@
 package analyze
 
-// generalTruth: "if you knead it it goes tough": what comes of something, told
-// as a rule of the kitchen.
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// generalTruth: "if you knead it it goes tough", "when the pan gets too hot the
+// butter burns": what comes of something, told as a rule of the kitchen.
 func (d reasons) generalTruth(tokens []token, i int) bool {
-	if i+2 >= len(tokens) || !tokens[i+1].in("you", "u") {
+	if i+4 >= len(tokens) || tokens[i+1].in("i", "we", "he", "she") {
 		return false
 	}
 	for j := i + 3; j+1 < len(tokens) && j < i+16; j++ {
-		if tokens[j].in("it", "they", "everything", "the") && tokens[j+1].in("goes", "go", "gets", "get", "turns", "turn", "sticks", "stick", "spits", "burns", "boils", "makes", "falls", "splits", "cooks", "puffs", "becomes") {
-			return true
+		t, n := &tokens[j], &tokens[j+1]
+		if t.tagIn("VBD", "MD") && !n.in("it", "them") || t.in("like", "want", "prefer", "need") {
+			return false // past, or a wish
+		}
+		if !t.in("it", "they", "everything") && !t.isNoun() {
+			continue
+		}
+		if occurs(n) || n.in("goes", "go", "gets", "get", "turns", "turn", "stick", "soak", "boil", "burn", "split", "sink", "dry", "makes", "falls", "cooks", "becomes", "loses") {
+			return tokens[i+1].in("you", "u", "it", "they", "the", "your") || tokens[i+1].kind.Food() || tokens[i+1].kind == lexicon.Tool
 		}
 	}
 	return false
@@ -33,15 +46,39 @@ func (d reasons) wouldDiffer(tokens []token, i int) bool {
 	return false
 }
 
-// rewarded: "leave a bigger gap and they'll stay round": an instruction with
-// what comes of it.
-func rewarded(tokens []token, i int) bool {
-	if i < 2 || i+2 >= len(tokens) || !tokens[i+1].in("it", "they", "you", "he", "she") || !tokens[i+2].in("will", "'ll", "wo") {
+// rewarded: "leave a bigger gap and they'll stay round", "open the door and you
+// lose the heat": an instruction with what comes of it.
+func (d reasons) rewarded(tokens []token, i int) bool {
+	if i < 2 || i+2 >= len(tokens) || !tokens[i+1].in("it", "they", "you", "he", "she") {
+		return false
+	}
+	v := &tokens[i+2]
+	will := v.in("will", "'ll", "wo")
+	turns := tokens[i+1].in("it", "they") && (v.tagIn("VBZ", "VBP") || occurs(v)) && !v.in("is", "are", "has", "have") || tokens[i+1].norm == "you" && v.in("lose", "get", "end", "squash", "ruin", "burn", "spoil", "break", "risk")
+	if !will && !turns {
 		return false
 	}
 	start := clauseStart(tokens, i-1)
 	first := &tokens[start]
-	return first.tagIn("VB", "VBP") || start == 0 && (first.isNoun() || first.isAdj()) && !tokens[1].isVerb()
+	if will && (first.tagIn("VB", "VBP") || start == 0 && (first.isNoun() || first.isAdj()) && !tokens[1].isVerb()) {
+		return true
+	}
+	h := half{tokens: tokens, from: start, to: i, start: start}
+	return turns && (h.instructs() || strings.HasPrefix(first.norm, "over") && tokens[start+1].tag == "DT")
+}
+
+// nothingHappened: "she kept the heat low and nothing caught": a step, and the
+// mishap that it kept away.
+func nothingHappened(tokens []token, i int) bool {
+	if i < 3 || i+2 >= len(tokens) || !tokens[i+1].in("nothing", "nobody", "noone", "none", "no-one") {
+		return false
+	}
+	for j := i + 2; j < len(tokens) && j <= i+4; j++ {
+		if t := &tokens[j]; mishap(t) || t.in("got", "knocked", "touched", "leaked", "ran", "overflowed", "wasted", "splashed", "scalded", "cut", "sank", "lost") {
+			return true
+		}
+	}
+	return false
 }
 
 // thenSpared: "…, then your fingers don't get clogged": what a step would
@@ -133,68 +170,4 @@ func (d reasons) follows(tokens []token, i int) bool {
 		return true
 	}
 	return acted && !t.in("came", "rose") && tokens[start-1].norm == "and" && (tokens[s].in("it", "they"))
-}
-
-// beside reports whether two clauses set side by side by the mark at token i
-// explain each other without a word that says so: how the food was and what the
-// cook did ("the skin was crisp, you'd rubbed the butter in"); a step and the
-// rule of the kitchen behind it ("in three lots; a full pan goes grey"); a
-// change and the fault that asks for it ("I'd chop them smaller; they kept
-// catching").
-func (d reasons) beside(tokens []token, i int) bool {
-	from, to := i, i+1
-	for from > max(0, i-2*reach) && !tokens[from-1].in(";", ":", ".", "--", "–") && (tokens[from-1].norm != "," || listComma(tokens, from-1)) {
-		from--
-	}
-	for to < min(len(tokens), i+2*reach) && !tokens[to].in(";", ":", ".", "--", "–", ",", "!") {
-		to++
-	}
-	first := i + 1
-	for first < to && (tokens[first].isAdv() || tokens[first].norm == "and") {
-		first++
-	}
-	if i-from < 3 || to-first < 3 || tokens[first].in("so", "but", "because", "which", "who", "that", "then", "when", "if", "where", "as", "or") {
-		return false
-	}
-	described, acted, plan := false, false, false
-	for j := from; j < i; j++ {
-		t := &tokens[j]
-		if t.in("because", "so", "but", "if", "when") {
-			return false
-		}
-		described = described || t.describes() && t.isAdj()
-		plan = plan || t.in("would", "'d", "next") || j == from && t.tag == "VB"
-		acted = acted || t.tag == "VBD" && t.card.works && !generic(t.stem)
-	}
-	subjectAt, verb := -1, -1
-	for j := first; j < to; j++ {
-		if tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'d", "'ve") {
-			verb = j
-			break
-		}
-		if tokens[j].isNoun() || tokens[j].tag == "PRP" {
-			subjectAt = j
-		}
-	}
-	if subjectAt < 0 || verb < 0 || verb > subjectAt+3 {
-		return false
-	}
-	v, s := &tokens[verb], &tokens[subjectAt]
-	deed := func() bool {
-		for j := verb; j < to && j < verb+3; j++ {
-			if tokens[j].card.works && tokens[j].isVerb() && !tokens[j].in("made", "had", "took", "cut") || tokens[j].in("forgot", "left") {
-				return true
-			}
-		}
-		return false
-	}
-	switch {
-	case plan && d.ofCooking(tokens[from:i]):
-		return v.tag == "VBD" && tokens[i].norm != ":" && !tokens[first].in("this", "that")
-	case described && !acted:
-		return s.in("i", "you", "we") && (v.tag == "VBD" || v.in("'d", "had")) && deed()
-	case acted:
-		return tokens[i].norm != "," && tokens[i].norm != ":" && v.tagIn("VBZ", "VBP") && !s.human() && !s.in("it")
-	}
-	return false
 }
