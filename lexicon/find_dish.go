@@ -3,6 +3,7 @@ package lexicon
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -23,60 +24,84 @@ var (
 // types are left, the error names them. The error of an unknown dish names near
 // ones.
 func (l *Lexicon) Find(name string) (Dish, error) {
-	want := strings.Join(strings.Fields(strings.ToLower(name)), " ")
+	words := strings.Fields(strings.ToLower(name))
+	want := strings.Join(words, " ")
 	if d, ok := l.dishes[want]; ok && l.hasDishes(want) {
 		return d, nil
 	}
-	for _, n := range l.names {
-		d := l.dishes[n]
-		if sameName(want, d.Name) || sameName(want, strings.ToLower(d.Title)) || sameName(want, strings.ReplaceAll(d.Name, "-", " ")) {
-			return d, nil
+	if types := l.called.types.find(want); len(types) > 0 {
+		return l.dishes[types[0]], nil
+	}
+	if types := l.called.dishes.find(want); len(types) > 0 {
+		return l.theOne(name, types)
+	}
+	for i := 1; i < len(words); i++ { // the longest end of the name first
+		if types := l.called.ends.find(strings.Join(words[i:], " ")); len(types) > 0 {
+			return l.theOne(name, types)
 		}
 	}
-	last := lastWord(want)
-	var known, whole, longest, alike []string
-	most := 0 // words of the longest match
-	for _, n := range l.names {
-		known = append(known, n)
-		covered := append([]string{n}, l.dishes[n].Dishes...)
-		best, like := 0, false
-		for i, c := range covered {
-			if i > 0 {
-				known = append(known, c)
-			}
-			if i > 0 && sameName(want, c) {
-				whole = append(whole, n)
-				break
-			}
-			if endsWith(want, c) {
-				best = max(best, len(strings.Fields(c)))
-			}
-			like = like || i > 0 && sameName(last, lastWord(c))
-		}
-		if like {
-			alike = append(alike, n)
-		}
-		switch {
-		case best == 0 || best < most:
-		case best > most:
-			most, longest = best, []string{n}
-		default:
-			longest = append(longest, n)
-		}
+	if types := l.called.lasts.find(lastWord(want)); len(types) > 0 {
+		return l.theOne(name, types)
 	}
-	switch {
-	case len(whole) > 0:
-		return l.theOne(name, whole)
-	case len(longest) > 0:
-		return l.theOne(name, longest)
-	case len(alike) > 0:
-		return l.theOne(name, alike)
-	}
-	near := Nearest(want, known, 3)
+	near := Nearest(want, l.knownNames(), 3)
 	if len(near) == 0 {
 		return Dish{}, fmt.Errorf("%w %q; \"saywhy dish list\" shows the ones there are", ErrUnknownDish, name)
 	}
 	return Dish{}, fmt.Errorf("%w %q; did you mean %s? \"saywhy dish list\" shows them all", ErrNearDish, name, quoted(near))
+}
+
+// knownNames lists the types, each with the dishes that it covers behind it.
+func (l *Lexicon) knownNames() []string {
+	var out []string
+	for _, n := range l.names {
+		out = append(append(out, n), l.dishes[n].Dishes...)
+	}
+	return out
+}
+
+// nameIndex finds types by a name in either number: whatever a name may be the
+// plural of stands for it. The types are in the order of their names.
+type nameIndex map[string][]string
+
+func (x nameIndex) add(name, dishType string) {
+	for _, one := range singulars(name) {
+		if !slices.Contains(x[one], dishType) {
+			x[one] = append(x[one], dishType)
+		}
+	}
+}
+
+func (x nameIndex) find(name string) []string {
+	var out []string
+	for _, one := range singulars(name) {
+		out = append(out, x[one]...)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// dishNames is what dish types are called.
+type dishNames struct {
+	types  nameIndex // their names and titles
+	dishes nameIndex // the dishes they cover
+	ends   nameIndex // both, as another name may end in them
+	lasts  nameIndex // the last words of the dishes
+}
+
+func newDishNames(types []Dish) dishNames {
+	n := dishNames{nameIndex{}, nameIndex{}, nameIndex{}, nameIndex{}}
+	for _, d := range types {
+		for _, name := range []string{d.Name, strings.ToLower(d.Title), strings.ReplaceAll(d.Name, "-", " ")} {
+			n.types.add(name, d.Name)
+		}
+		n.ends.add(d.Name, d.Name)
+		for _, covered := range d.Dishes {
+			n.dishes.add(covered, d.Name)
+			n.ends.add(covered, d.Name)
+			n.lasts.add(lastWord(covered), d.Name)
+		}
+	}
+	return n
 }
 
 // hasDishes reports whether a type is one that dishes are asked for by.
@@ -124,11 +149,3 @@ func sameName(a, b string) bool {
 
 // lastWord returns the last word of a name.
 func lastWord(name string) string { return name[strings.LastIndexByte(name, ' ')+1:] }
-
-// endsWith reports whether the last words of a name are another name, in
-// either number.
-func endsWith(name, last string) bool {
-	words := strings.Fields(name)
-	n := len(strings.Fields(last))
-	return n < len(words) && sameName(strings.Join(words[len(words)-n:], " "), last)
-}

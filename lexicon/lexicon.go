@@ -23,7 +23,8 @@ type Lexicon struct {
 
 	dishes map[string]Dish
 	names  []string // of the types that are no groupings, in order
-	all    []Word   // every word of every type, once per sense
+	called dishNames
+	all    []Word // every word of every type, once per sense
 
 	laid       map[row]bool    // the rows that come from a folder laid over the built-in ones
 	laidDishes map[string]bool // the types whose dishes come from such a folder

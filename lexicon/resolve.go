@@ -150,6 +150,7 @@ func (l *Lexicon) resolve(types map[string]*dishFile, order []string) {
 		}
 	}
 	sort.Strings(l.names)
+	l.called = newDishNames(l.Types())
 	at := map[wordKey]int{}
 	for _, name := range append([]string{Root}, order...) {
 		for _, w := range l.dishes[name].Words {
