@@ -66,17 +66,27 @@ func (s *site) loadTemplates() error {
 	return nil
 }
 
-// show answers with a page. It is made whole before its first byte goes out.
+// show answers with a page.
 func (s *site) show(w http.ResponseWriter, r *http.Request, status int, name string, data any) {
+	send(w, r, status, s.render(name, data))
+}
+
+// render makes a page, whole before its first byte goes out.
+func (s *site) render(name string, data any) []byte {
 	var b bytes.Buffer
 	if err := s.templates[name].Execute(&b, data); err != nil {
 		panic("the page " + name + " cannot be made") // with nothing of what was in it
 	}
+	return b.Bytes()
+}
+
+// send answers with a page that is made.
+func send(w http.ResponseWriter, r *http.Request, status int, made []byte) {
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
-	w.Header().Set("Content-Length", strconv.Itoa(b.Len()))
+	w.Header().Set("Content-Length", strconv.Itoa(len(made)))
 	w.WriteHeader(status)
 	if r.Method != http.MethodHead {
-		_, _ = w.Write(b.Bytes()) // a reader who has gone needs no answer
+		_, _ = w.Write(made) // a reader who has gone needs no answer
 	}
 }
 

@@ -134,23 +134,34 @@ func (s *site) read(w http.ResponseWriter, r *http.Request, as role) {
 		return
 	}
 	shelf := s.library.Current()
-	p := s.writePage(r, shelf, as, form)
 	if notice := tooLong(form); notice != "" {
+		p := s.writePage(r, shelf, as, form)
 		p.Notice = notice
 		s.show(w, r, http.StatusRequestEntityTooLarge, "write", p)
 		return
 	}
+	if made, ok := s.inTurn(r, func() []byte {
+		p := s.writePage(r, shelf, as, form)
+		p.Answer = newAnswer(shelf, as, form)
+		p.Title = p.Answer.heading(as)
+		return s.render("write", p)
+	}); ok {
+		send(w, r, http.StatusOK, made)
+	}
+}
+
+// inTurn makes an answer as soon as a core is free for it, in the order in which
+// they were asked for: so nobody waits much longer than others do. A slow line
+// holds up nobody, as nothing is sent here. It is not ok when nobody waits for
+// the answer any more.
+func (s *site) inTurn(r *http.Request, answer func() []byte) (made []byte, ok bool) {
 	select {
 	case s.reading <- struct{}{}:
 	case <-r.Context().Done():
-		return // nobody waits for the answer any more
+		return nil, false
 	}
-	func() {
-		defer func() { <-s.reading }()
-		p.Answer = newAnswer(shelf, as, form)
-	}()
-	p.Title = p.Answer.heading(as)
-	s.show(w, r, http.StatusOK, "write", p)
+	defer func() { <-s.reading }()
+	return answer(), true
 }
 
 // tooLong says that a text cannot be read for its length, or "".
