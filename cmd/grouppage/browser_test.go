@@ -16,6 +16,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"saywhy/cmd/internal/demogroup"
 	"saywhy/cmd/internal/needs"
 	"saywhy/cmd/wording"
 )
@@ -26,7 +27,7 @@ func opened(tb testing.TB) context.Context {
 	tb.Helper()
 	chromium := needs.Program(tb, "chromium")
 	file := filepath.Join(tb.TempDir(), "group.html")
-	require.NoError(tb, os.WriteFile(file, []byte(written(tb, demoReport(tb))), 0o600))
+	require.NoError(tb, os.WriteFile(file, []byte(written(tb, demogroup.Report(tb))), 0o600))
 	ctx, stop := context.WithTimeout(tb.Context(), 5*time.Minute)
 	tb.Cleanup(stop)
 	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(chromium), chromedp.NoSandbox, chromedp.DisableGPU,
@@ -123,7 +124,7 @@ func TestThePagePrintsWhole(t *testing.T) {
 	out, err := exec.Command(pdftotext, "-layout", file, "-").Output()
 	require.NoError(t, err)
 	text := strings.Join(strings.Fields(string(out)), " ")
-	r := demoReport(t)
+	r := demogroup.Report(t)
 	for _, p := range r.Learners.People {
 		var cells []string
 		for _, c := range p.Areas {

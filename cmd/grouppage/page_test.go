@@ -11,36 +11,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"saywhy/analyze"
-	"saywhy/analyze/perceptron"
-	"saywhy/cmd/demo"
+	"saywhy/cmd/internal/demogroup"
 	"saywhy/corpus"
-	"saywhy/lexicon"
 )
-
-// demoReport reads the demo course.
-func demoReport(tb testing.TB) *corpus.GroupReport {
-	tb.Helper()
-	files, err := demo.Files()
-	require.NoError(tb, err)
-	folder := fstest.MapFS{}
-	for _, f := range files {
-		folder[f.Name] = &fstest.MapFile{Data: f.Data}
-	}
-	return read(tb, folder)
-}
-
-func read(tb testing.TB, folder fstest.MapFS) *corpus.GroupReport {
-	tb.Helper()
-	lex, course, err := lexicon.LoadCourse(folder)
-	require.NoError(tb, err)
-	tagger, err := perceptron.New()
-	require.NoError(tb, err)
-	reader := corpus.GroupReader{Lexicon: lex, Course: course, Analyzer: analyze.New(lex, tagger), Ordered: corpus.Ordered{Workers: 2}}
-	r, err := reader.Read(tb.Context(), corpus.Folder(tb.Context(), folder, corpus.FolderOptions{Lexicon: lex, Course: course}))
-	require.NoError(tb, err)
-	return r
-}
 
 func written(tb testing.TB, r *corpus.GroupReport) string {
 	tb.Helper()
@@ -51,7 +24,7 @@ func written(tb testing.TB, r *corpus.GroupReport) string {
 
 // TestThePageNeedsNothingElse: it opens from a memory stick, without scripts.
 func TestThePageNeedsNothingElse(t *testing.T) {
-	page := written(t, demoReport(t))
+	page := written(t, demogroup.Report(t))
 	assert.NotRegexp(t, regexp.MustCompile(`(?i)<script|<link|<img|<iframe|@import|url\(|javascript:|\son[a-z]+=`), page)
 	for _, m := range regexp.MustCompile(`(?:href|src)="([^"]*)"`).FindAllStringSubmatch(page, -1) {
 		assert.True(t, strings.HasPrefix(m[1], "#"), "a link to elsewhere: %s", m[1])
@@ -63,7 +36,7 @@ func TestThePageNeedsNothingElse(t *testing.T) {
 
 // TestThePageHoldsTheWholeReport: everything that needs the tutor's eye.
 func TestThePageHoldsTheWholeReport(t *testing.T) {
-	r := demoReport(t)
+	r := demogroup.Report(t)
 	page := written(t, r)
 	held := func(s string) {
 		t.Helper()
@@ -96,7 +69,7 @@ func TestThePageHoldsTheWholeReport(t *testing.T) {
 // TestThePageTakesWhatPeopleWrite: markup in a text or a name stays text.
 func TestThePageTakesWhatPeopleWrite(t *testing.T) {
 	const evil = `<script>alert("x")</script>`
-	r := read(t, fstest.MapFS{
+	r := demogroup.Read(t, fstest.MapFS{
 		`A & "B"/01 lentil soup.txt`: {Data: []byte(`I ate it raw chicken ` + evil + `. I cut my finger ` + evil + `. It was </style> nice.`)},
 	})
 	page := written(t, r)
@@ -113,7 +86,7 @@ func TestThePageOfVeryLittle(t *testing.T) {
 		"nothing":        {},
 	} {
 		t.Run(name, func(t *testing.T) {
-			page := written(t, read(t, folder))
+			page := written(t, demogroup.Read(t, folder))
 			assert.Contains(t, page, "</html>")
 			assert.NotContains(t, page, "<no value>")
 		})

@@ -8,10 +8,12 @@ import (
 	"strings"
 	"testing"
 
-	"saywhy/cmd/internal/needs"
-
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"saywhy/cmd/grouppage"
+	"saywhy/cmd/internal/demogroup"
+	"saywhy/cmd/internal/needs"
 )
 
 // state is a page in one of its states, and how to come to it.
@@ -96,6 +98,8 @@ func TestEveryPageInEveryState(t *testing.T) {
 // TestTheTutorsPagesInEveryState does the same for the tutor's desk.
 func TestTheTutorsPagesInEveryState(t *testing.T) {
 	c := newSchool(t)
+	report := demogroup.Report(t)
+	c.options.Tutor.Group = func(w io.Writer) error { return grouppage.Write(w, report) }
 	c.address("http://192.168.1.20:8350/")
 	home := serveTest(t, c.h)
 	in := func(path string, more ...func(*tab)) func(*tab) {
@@ -130,6 +134,7 @@ func TestTheTutorsPagesInEveryState(t *testing.T) {
 			_ = c.folder.Write("dishes/soups.yaml", []byte(strings.Replace(soups, "sucked up with a noise", "what somebody else wrote", 1)))
 		}, fill(rows{"#old-means": "what I wrote"}, "#row button.main"))},
 		{name: "tutor-missing", come: in("/tutor/missing")},
+		{name: "tutor-group", come: in("/tutor/group")},
 		{name: "tutor-mend", come: in("/tutor", func(on *tab) {
 			_ = c.folder.Write("dishes/soups.yaml", []byte("type: soups\nwords:\n  texture:\n    slurpy: {maens: oops}\n"))
 			require.NoError(on.tb, c.library.Reload())
