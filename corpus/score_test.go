@@ -30,8 +30,8 @@ func perClass(gold, guess []string, class string) Counts {
 }
 
 // TestCountsMicroAndMacro works the example of scikit-learn's documentation
-// for precision_recall_fscore_support (from memory; the figures computed in
-// check-values.md, section 5): gold c d p c d p, guess c p d c c d.
+// for precision_recall_fscore_support (from memory; the figures computed
+// with it): gold c d p c d p, guess c p d c c d.
 func TestCountsMicroAndMacro(t *testing.T) {
 	gold, guess := strings.Fields("c d p c d p"), strings.Fields("c p d c c d")
 	var micro Counts
@@ -78,7 +78,7 @@ func TestCountsShares(t *testing.T) {
 
 // TestKappa: 20 yes-yes, 5 and 10 in dispute, 15 no-no of 50 is the example of
 // Wikipedia's page on Cohen's kappa (from memory), 0.40, confirmed with NLTK
-// (computed, check-values.md section 5). Scott's pi of the same is 0.394, so
+// (computed). Scott's pi of the same is 0.394, so
 // that the two are told apart here. The other rows are worked by hand.
 func TestKappa(t *testing.T) {
 	for _, c := range []struct {

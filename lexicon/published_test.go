@@ -18,8 +18,8 @@ type published struct {
 	levels [][]string // low to high; the words of one level are equals
 }
 
-// Where the words come from: check-values.md 1a and 1b, which say for each
-// whether it was read there or is from memory.
+// Where the words come from, and whether they were read there or are from
+// memory.
 const (
 	// Szczesniak 1963, J. Food Science 28:385-389, table of parameters and
 	// nomenclature: the kinds and parameters were read in the abstract
@@ -79,8 +79,7 @@ func TestEveryPublishedTextureAdjectiveIsAWordOfTexture(t *testing.T) {
 	}
 }
 
-// orderLeftOpen are words that the sources do not place alike (check-values.md
-// 1b): sticky is the lowest adhesive word in 1963 and the highest in ISO 5492,
+// orderLeftOpen are words that the sources do not place alike: sticky is the lowest adhesive word in 1963 and the highest in ISO 5492,
 // powdery is a top level of fracturability and also a word for particles.
 var orderLeftOpen = map[string]bool{"sticky": true, "powdery": true}
 

@@ -24,8 +24,8 @@ const stemwords = "/usr/bin/stemwords"
 func TestStemEqualsTheSnowballVocabulary(t *testing.T) {
 	// Source: Debian snowball-data 0+20210120, english/voc.txt and output.txt,
 	// 29,417 pairs. The one known difference is a word of three apostrophes, of
-	// which the reference leaves a lone one and the Go package none (computed
-	// here; check-values.md section 7 counted it too).
+	// which the reference leaves a lone one and the Go package none (counted
+	// here).
 	words := lines(t, need(t, filepath.Join(snowballData, "voc.txt")))
 	stems := lines(t, need(t, filepath.Join(snowballData, "output.txt")))
 	require.Len(t, words, 29417)
