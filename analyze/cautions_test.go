@@ -10,13 +10,12 @@ import (
 	"saywhy/lexicon"
 )
 
-// The figures of this file come from shared/guide/check-values.md, section 3,
-// which says for each where it was read. The law binds businesses; at home it
-// is guidance.
+// Each figure of this file stands beside the place where it was read. The law
+// binds businesses; at home it is guidance.
 
 // TestCoreTemperatureLimits: the world aim is 70 °C (World Health Organization,
-// Five keys, 2006, read in a copy: source 25); the UK pairs are 70 °C for 2 min
-// and 75 °C for 30 s (Food Standards Agency; figures read in source 24, not on
+// Five keys, 2006, read in a copy at emedinexus.com/post/14641); the UK pairs are 70 °C for 2 min
+// and 75 °C for 30 s (Food Standards Agency; figures read at eurohaccp.blogspot.com/2015/09, not on
 // the agency's own page). 70 °C is 158 °F by arithmetic.
 func TestCoreTemperatureLimits(t *testing.T) {
 	assert.Equal(t, 70, coreCelsius)
@@ -24,33 +23,33 @@ func TestCoreTemperatureLimits(t *testing.T) {
 	assert.InDelta(t, coreFahrenheit, coreCelsius*9.0/5+32, 0.001, "the two limits are one temperature")
 }
 
-// TestAdviceNamesTheFigures checks each text of advice against section 3. A
-// figure is given in the ways in which it may be written.
+// TestAdviceNamesTheFigures checks each text of advice against what is published.
+// A figure is given in the ways in which it may be written.
 func TestAdviceNamesTheFigures(t *testing.T) {
 	_, lex := shared(t)
 	for _, c := range []struct {
 		kind, source string
 		ways         []string
 	}{
-		{"undercooked", "70 °C for 2 min: Food Standards Agency, read in source 24", []string{"70 °C for two minutes", "70 °C for 2 minutes"}},
+		{"undercooked", "70 °C for 2 min: Food Standards Agency, read at eurohaccp.blogspot.com/2015/09", []string{"70 °C for two minutes", "70 °C for 2 minutes"}},
 		{"undercooked", "75 °C for 30 s: the same", []string{"75 °C for half a minute", "75 °C for 30 seconds"}},
-		{"undercooked", "pork, poultry, rolled joints and mince never pink: read in source 26", []string{"rolled joints should never be eaten pink"}},
-		{"cross-contact", "raw chicken is not washed, drops travel more than 50 cm: read in sources 37, 38", []string{"half a metre", "50 cm"}},
-		{"cross-contact", "raw chicken is not washed: read in source 37", []string{"not wash raw chicken"}},
-		{"storage", "cooked food at room temperature, not more than 2 h: WHO Five keys, read in source 25", []string{"more than two hours", "more than 2 hours"}},
-		{"storage", "fridge 0–5 °C: Food Standards Agency and Food Standards Scotland, read in sources 26, 28", []string{"5 °C or below", "0 to 5 °C"}},
-		{"storage", "in the fridge within 1–2 h: read in source 33", []string{"one to two hours", "1 to 2 hours"}},
-		{"storage", "rice cooled within 1 h: NHS advice, read in source 34", []string{"rice within one hour", "rice within 1 hour"}},
+		{"undercooked", "pork, poultry, rolled joints and mince never pink: read at nibusinessinfo.co.uk, cooking and chilling food", []string{"rolled joints should never be eaten pink"}},
+		{"cross-contact", "raw chicken is not washed, drops travel more than 50 cm: read at southend.gov.uk, campylobacter, and a copy of an NHS page at doctoori.net", []string{"half a metre", "50 cm"}},
+		{"cross-contact", "raw chicken is not washed: read at southend.gov.uk, campylobacter", []string{"not wash raw chicken"}},
+		{"storage", "cooked food at room temperature, not more than 2 h: WHO Five keys, read at emedinexus.com/post/14641", []string{"more than two hours", "more than 2 hours"}},
+		{"storage", "fridge 0–5 °C: Food Standards Agency and Food Standards Scotland, read at nibusinessinfo.co.uk, cooking and chilling food, and foodstandards.gov.scot, storing food", []string{"5 °C or below", "0 to 5 °C"}},
+		{"storage", "in the fridge within 1–2 h: read at a copy of the agency's page on chilling at militra.lt", []string{"one to two hours", "1 to 2 hours"}},
+		{"storage", "rice cooled within 1 h: NHS advice, read at recycledevon.org, leftover rice", []string{"rice within one hour", "rice within 1 hour"}},
 		{"storage", "rice in the fridge no more than 1 day: the same", []string{"rice one", "rice 1"}},
-		{"storage", "leftovers within 2 days: Food Standards Scotland, read in source 28", []string{"leftovers two days", "leftovers 2 days"}},
-		{"storage", "reheat once only, steaming hot: read in sources 33, 34", []string{"reheat once only"}},
+		{"storage", "leftovers within 2 days: Food Standards Scotland, read at foodstandards.gov.scot, storing food", []string{"leftovers two days", "leftovers 2 days"}},
+		{"storage", "reheat once only, steaming hot: read at a copy of the agency's page on chilling at militra.lt, and recycledevon.org, leftover rice", []string{"reheat once only"}},
 		{"storage", "steaming hot throughout: the same", []string{"steaming hot all the way through"}},
-		{"raw-tasting", "raw dough, batter and flour are not tasted, flour is usually not treated: FDA, FSA, read in source 39", []string{"flour is usually not treated"}},
-		{"injury", "20 min of cool running water: British Burn Association 2018, read in source 45", []string{"cool running water for 20 minutes", "20 minutes of cool running water"}},
+		{"raw-tasting", "raw dough, batter and flour are not tasted, flour is usually not treated: FDA, FSA, read at bbc.co.uk/news/health-42236702", []string{"flour is usually not treated"}},
+		{"injury", "20 min of cool running water: British Burn Association 2018, read at adultburnsupportuk.org", []string{"cool running water for 20 minutes", "20 minutes of cool running water"}},
 		{"injury", "within 3 h: the same", []string{"within three hours", "within 3 hours"}},
-		{"injury", "no ice, creams or butter, then cling film: read in sources 45, 46", []string{"no ice, butter or cream"}},
-		{"injury", "cling film laid on: read in source 45", []string{"lay cling film over it"}},
-		{"unwell", "no open food until 48 h after symptoms stop: Food Standards Agency, read in source 44", []string{"48 hours after it has stopped"}},
+		{"injury", "no ice, creams or butter, then cling film: read at adultburnsupportuk.org, and nbt.nhs.uk, first aid burns", []string{"no ice, butter or cream"}},
+		{"injury", "cling film laid on: read at adultburnsupportuk.org", []string{"lay cling film over it"}},
+		{"unwell", "no open food until 48 h after symptoms stop: Food Standards Agency, read at food.gov.uk, fitness to work", []string{"48 hours after it has stopped"}},
 	} {
 		t.Run(c.kind+": "+c.ways[0], func(t *testing.T) {
 			caution, ok := lex.Reading.Cautions[c.kind]
@@ -66,7 +65,7 @@ func TestAdviceNamesTheFigures(t *testing.T) {
 }
 
 // TestFourteenAllergens: Annex II of Regulation 1169/2011, as UK law keeps it
-// (read in check-values.md sources 47, 48): 14 groups, eight of nuts named;
+// (read at reading.ac.uk/foodlaw and rochdale.gov.uk): 14 groups, eight of nuts named;
 // coconut, chestnut and pine nut are not among them (counted there).
 func TestFourteenAllergens(t *testing.T) {
 	_, lex := shared(t)
@@ -96,7 +95,7 @@ func TestFourteenAllergens(t *testing.T) {
 func TestEveryCautionNamesItsSourceAndDefers(t *testing.T) {
 	_, lex := shared(t)
 	kinds := lexicon.CautionKinds()
-	require.Len(t, kinds, 8, "labels.md names eight")
+	require.Len(t, kinds, 8, "a danger is of one of eight kinds (DEVELOPERS.md, What the labels mean)")
 	for _, kind := range kinds {
 		t.Run(kind, func(t *testing.T) {
 			c, ok := lex.Reading.Cautions[kind]
@@ -166,7 +165,7 @@ func TestProbeReadings(t *testing.T) {
 }
 
 // TestAPlanPutsNoDangerRight: what will be done next time leaves today's food
-// as it was (labels.md, cautions: a danger counts unless it was avoided).
+// as it was: a danger counts unless it was avoided.
 func TestAPlanPutsNoDangerRight(t *testing.T) {
 	a, lex := shared(t)
 	dish, err := lex.Find("roast chicken")

@@ -8,22 +8,21 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Which sense belongs to which word comes from two corpora of English whose
-// counts stand in shared/guide/check-values.md, section 2 (counted there from
-// the sources, not from memory):
+// Which sense belongs to which word comes from two corpora of English (counted
+// from the sources, not from memory):
 //
-//   - 2a, PDTB 2.0, explicit tokens as DiMLex-Eng carries them
+//   - PDTB 2.0, explicit tokens as DiMLex-Eng carries them
 //     (github.com/discourse-lab/en_dimlex at 2ecbab8): because 858 of 858
 //     contingency, so 263 result, since 52 % reason and 48 % time, as 70 % time
 //     and 28 % reason, when 80 % time, while no cause at all, and so on.
-//   - 2b, GUM without its forum texts (github.com/amir-zeldes/gum at 72ce5ac,
+//   - GUM without its forum texts (github.com/amir-zeldes/gum at 72ce5ac,
 //     gdtb and dep): by + -ing 118 of 125 connective, using 28 of the implicit
 //     manner relations, without 31 manner of 36, in order 30 purpose, bare to
 //     purpose one time in seven, with almost never a link of clauses.
 //
 // Words of the task that neither marks (due to, that is why, "with a spoon",
-// "for crispness", otherwise as a cause) follow shared/guide/labels.md, which
-// goes further than both, as section 2b says. The sentences are our own.
+// "for crispness", otherwise as a cause) go by what the labels mean
+// (DEVELOPERS.md), which goes further than both. The sentences are our own.
 
 // carrier is one sentence that carries a connective.
 type carrier struct{ word, text string }
@@ -80,7 +79,7 @@ func causes() []carrier {
 		{"for", "I let it stand, for it was far too hot."},
 		// PDTB 68 % cause.
 		{"now that", "Now that I know the hob is fierce, I would turn it down."},
-		// PDTB lists these without counts; labels.md names due to.
+		// PDTB lists these without counts; our labels name due to.
 		{"due to", "The lentils split due to the fierce boil."},
 		{"given that", "Given that the oven was cold, the pudding took an hour."},
 		{"as a result of", "The edges burnt as a result of the high heat."},
@@ -106,10 +105,10 @@ func results() []carrier {
 		{"as a result", "The butter was melted and as a result the shortbread spread."},
 		{"as a result", "As a result, the shortbread spread."},
 		{"consequently", "I skipped the resting and consequently the wraps tore."},
-		// labels.md: "which meant", "that is why".
+		// Of our labels: "which meant", "that is why".
 		{"which meant", "The tray was warped, which meant the biscuits slid to one side."},
 		{"that is why", "The onions were wet and that is why they steamed."},
-		// labels.md: otherwise. In GUM and PDTB it is never marked as a cause:
+		// Of our labels: otherwise. In GUM and PDTB it is never marked as a cause:
 		// our label goes further.
 		{"otherwise", "You have to dry the chips, otherwise the oil spits."},
 	}
@@ -130,7 +129,7 @@ func purposes() []carrier {
 		{"to", "I rested the dough for an hour to relax the gluten."},
 		{"to", "I washed my hands again to avoid spreading germs."},
 		{"to", "I added a lid to prevent the sauce drying out."},
-		// Outside the corpora (a noun, not a clause): labels.md, "for".
+		// Outside the corpora (a noun, not a clause), of our labels: "for".
 		{"for", "I scattered breadcrumbs over it for crispness."},
 		{"for", "I stirred in some smoked paprika for extra flavour."},
 	}
@@ -150,12 +149,12 @@ func manners() []carrier {
 		// GUM: without, 31 manner of 36.
 		{"without", "I mixed the batter without beating out the air."},
 		{"without", "I turned the omelette over without breaking it."},
-		// Outside the corpora (a noun, not a clause): labels.md, "with a …".
+		// Outside the corpora (a noun, not a clause), of our labels: "with a …".
 		{"with", "I crushed the garlic with the side of a knife."},
 		{"with", "I whisked the whites with an electric whisk."},
 		{"with", "I stirred the risotto with a wooden spoon."},
 		{"with", "I sealed the edges with a fork."},
-		// labels.md, "how also".
+		// Of our labels.
 		{"in", "I added the stock in three goes."},
 		{"a bit at a time", "I poured the oil in a bit at a time."},
 		{"on", "I drained the pakoras on kitchen roll."},

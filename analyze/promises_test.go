@@ -63,8 +63,8 @@ func encode(r *Report) ([]byte, error) {
 	return b.Bytes(), err
 }
 
-// brokenPromises checks a report against what shared/guide/contract.md and the
-// comments of report.go promise whatever a text is like. It returns nil when
+// brokenPromises checks a report against what the comments of report.go
+// promise whatever a text is like. It returns nil when
 // everything is kept. It takes no testing.TB, so that the fuzz target and the
 // very long inputs can use it at the cost of the check alone.
 func brokenPromises(in Input, brief Brief, r *Report) error {

@@ -23,7 +23,7 @@ type goldenCase struct {
 // goldenCases reads the published cases of English sentence splitting from the
 // module folder of github.com/jdkato/prose/v2 v2.0.0 (its testdata; MIT, the
 // origin of the texts is not stated there). They are never copied into this
-// project. check-values.md, section 7, counts 49 of them (counted there).
+// project. There are 49 of them (counted there).
 func goldenCases(tb testing.TB) []goldenCase {
 	tb.Helper()
 	out, err := exec.Command("go", "list", "-m", "-f", "{{.Dir}}", "github.com/jdkato/prose/v2").Output()

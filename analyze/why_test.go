@@ -11,8 +11,7 @@ import (
 
 // TestReasonsToldWithoutAConnective reads sentences whose reason only the sense
 // of two clauses tells, or a turn of speech, and others of the same build that
-// give none. They follow shared/guide/labels.md ("why without a connective"):
-// no published treebank marks them so, and what connectives mean is checked
+// give none. They follow what the labels mean (DEVELOPERS.md): no published treebank marks them so, and what connectives mean is checked
 // against two in connectives_test.go.
 func TestReasonsToldWithoutAConnective(t *testing.T) {
 	data, err := os.ReadFile("testdata/reasons.tsv")

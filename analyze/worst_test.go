@@ -54,7 +54,7 @@ func TestWorstInputsFinish(t *testing.T) {
 		{"and it went", strings.Repeat("and it went ", 7_000)},
 		{"and it went soggy", "I left it too long " + strings.Repeat("and it went soggy ", 5_000)},
 	}
-	// Each connective of check-values.md, section 2, alone and with a clause.
+	// Each connective of connectives_test.go, alone and with a clause.
 	for _, word := range []string{
 		"so", "so that", "as", "since", "for", "to", "to stop it", "in order to", "by", "by stirring", "using", "with", "with a spoon",
 		"without", "which", "which meant", "that", "if", "if you stir it it goes thick", "when", "while", "until", "then", "and", "but", "or", "otherwise", "therefore",

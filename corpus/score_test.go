@@ -429,7 +429,7 @@ func TestCompareCautions(t *testing.T) {
 }
 
 // TestCompareSkipsWhatWasNotLabelled: a file with some families only must not
-// count the others as empty (contract.md, "Labelled texts").
+// count the others as empty (see Labelled).
 func TestCompareSkipsWhatWasNotLabelled(t *testing.T) {
 	const text = "It was nice and crisp. I stirred it."
 	full := func() *analyze.Report {

@@ -79,8 +79,8 @@ func TestEveryPublishedTextureAdjectiveIsAWordOfTexture(t *testing.T) {
 	}
 }
 
-// orderLeftOpen are words that the sources do not place alike: sticky is the lowest adhesive word in 1963 and the highest in ISO 5492,
-// powdery is a top level of fracturability and also a word for particles.
+// orderLeftOpen are words that the sources do not place alike: sticky is the
+// lowest adhesive word in 1963 and the highest in ISO 5492, powdery is a top level of fracturability and also a word for particles.
 var orderLeftOpen = map[string]bool{"sticky": true, "powdery": true}
 
 // orderAgainst compares the scales of one list of words with the published

@@ -66,8 +66,8 @@ func TestStemEqualsLibstemmerOnEveryWordAndForm(t *testing.T) {
 }
 
 func TestStemJoinsFormsButNotEveryDerivedWord(t *testing.T) {
-	// Source: stemwords -l english of Debian libstemmer-tools 2.2.0 (run when
-	// check-values.md was made). crispy and crispness part, which is why the
+	// Source: stemwords -l english of Debian libstemmer-tools 2.2.0 (run once
+	// by hand). crispy and crispness part, which is why the
 	// word files list such forms.
 	tests := []struct{ word, want string }{
 		{"crumbly", "crumbl"},

@@ -83,7 +83,7 @@ func TestReadAsJSON(t *testing.T) {
 	got := sayWhy(t, "", "read", file(t, "crumble.txt", evaluation), "--dish", "apple crumble", "--format", "json", "--questions", "2", "--role", "learner")
 	require.Equal(t, exitDone, got.status, got.err)
 	assert.Empty(t, got.err)
-	// The names are those of contract.md, "The report".
+	// Other programs rely on these names.
 	var report struct {
 		Dish, Title, Role string
 		Words             int
@@ -277,8 +277,8 @@ func TestOtherCommandsMisuse(t *testing.T) {
 	})
 }
 
-// checkMisuse holds the exit status and the voice of errors (contract.md,
-// "Exit status", and the comment in root.go).
+// checkMisuse holds the exit status and the voice of errors (see the
+// comment in root.go).
 func checkMisuse(t *testing.T, cases []misuse) {
 	t.Helper()
 	require.NotEmpty(t, cases)

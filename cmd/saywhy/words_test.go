@@ -21,7 +21,7 @@ func TestWordsAsJSONKeepToTheContract(t *testing.T) {
 	require.NoError(t, json.Unmarshal([]byte(ok(t, "words", "soups", "--format", "json")), &rows))
 	require.Greater(t, len(rows), 60)
 	for _, r := range rows {
-		for _, name := range []string{"word", "sense", "means", "forms", "scale", "step", "dish"} { // contract.md
+		for _, name := range []string{"word", "sense", "means", "forms", "scale", "step", "dish"} { // names that other programs rely on
 			require.Contains(t, r, name)
 		}
 		require.Equal(t, "soups", r["dish"])
