@@ -1,11 +1,16 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
 
 // backing decides which judging words stay bare: nothing specific about the
-// same thing is said in the sentence or the one right after.
+// same thing is said in the sentence or the one right after. What is specific
+// depends on what is judged. Food is told of by how it was, and not by how it
+// was made; work is told of by what was done or came of it, and not by how the
+// food was.
 type backing struct{}
 
 func (d backing) read(r *reading) {
@@ -16,8 +21,7 @@ func (d backing) read(r *reading) {
 			next = &r.sentences[i+1]
 		}
 		for n := range s.vague {
-			v := &s.vague[n]
-			v.bare = !d.backed(s, next, v)
+			s.vague[n].bare = !d.backed(s, next, &s.vague[n])
 		}
 	}
 }
@@ -30,35 +34,24 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	if namesWhat(s, v) {
 		return true
 	}
-	sense, sensed := judgedSense(s.tokens, v)
-	topic := judgedTopic(s.tokens, v)
-	if next != nil && next.has(lexicon.Improvement) {
-		next = nil // a wish for next time tells nothing of what was judged
-	}
-	if a := judgedWork(s.tokens, v); a != "" {
-		return tellsOf(s, a) || next != nil && tellsOf(next, a)
-	}
-	if sensed {
-		if d.senses(s, sense) {
-			return true
-		}
-		return next != nil && d.senses(next, sense) && goesOn(next, topic)
-	}
-	if d.specific(s, v) {
-		return true
-	}
-	if next == nil {
+	j := judgementOf(s.tokens, v)
+	switch j.of {
+	case judgedThing:
 		return false
+	case judgedTime:
+		return reasonFollows(s, j) || deedBeside(s, j)
+	case judgedWork, judgedPerson, judgedAct:
+		return toldOfWork(s, j) || next != nil && workGoesOn(next, j)
 	}
-	if work, ofWork := judgedDoing(s.tokens, v); ofWork {
-		return !work && toldWork(next)
-	}
-	return goesOn(next, topic) && d.tells(next, v)
+	return describes(s, j) || j.note && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
 }
 
 // namesWhat reports whether the judgement is a heading for what follows ("What
-// went well: the shape", "What I did well:"): what is meant is named there.
+// went well: the shape", "Good points, …"): what is meant is named there.
 func namesWhat(s *sentence, v *vagueWord) bool {
+	if v.to+1 < len(s.tokens) && s.tokens[v.to].in("point", "points", "bits", "things") && s.tokens[v.to+1].pause() {
+		return true
+	}
 	if v.to >= len(s.tokens) || s.tokens[v.to].norm != ":" {
 		return false
 	}
@@ -70,43 +63,253 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 	return false
 }
 
-// judgedWork returns the area that a judgement names ("Safety was good").
-func judgedWork(tokens []token, v *vagueWord) lexicon.Area {
-	p := predicateOf(tokens, v.from)
-	if p < 0 {
-		return ""
+// describes reports whether the judgement's own sentence tells how the judged
+// food was.
+func describes(s *sentence, j judgement) bool {
+	for _, g := range s.signs {
+		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from {
+			continue
+		}
+		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && sameFood(s.tokens, j, g.from) {
+			return true
+		}
 	}
-	n := subject(tokens, p)
-	if n < 0 {
-		return ""
+	for _, w := range s.sensory { // those only wished for are no signs
+		if w.supposed && !w.other && j.sense == "" && closeTo(s.tokens, j, w.from) && sameFood(s.tokens, j, w.from) {
+			return true
+		}
 	}
-	switch tokens[n].norm {
-	case "safety":
-		return lexicon.Safety
-	case "hygiene", "cleanliness":
-		return lexicon.Hygiene
-	case "organisation", "timing", "planning", "timekeeping":
-		return lexicon.Organisation
-	case "independence":
-		return lexicon.Independence
-	case "technique", "chopping", "kneading", "skills", "rolling":
-		return lexicon.Technique
-	}
-	return ""
+	return elaborated(s, j)
 }
 
-// judgedDoing reports whether a judgement is of what somebody did ("He did
-// well", "It went badly") and, if so, whether of the person as a whole.
-func judgedDoing(tokens []token, v *vagueWord) (person, ok bool) {
-	for j := v.from - 1; j >= 0 && j >= v.from-4; j-- {
-		if tokens[j].in("went", "go", "goes", "worked") {
-			return false, true
+// elaborated reports whether a later clause tells what the judged food did or
+// what it lacked: "it was a disaster, it slid off the plate", "looked fancy but
+// the tomatoes were all on one side", "nice but needs salt".
+func elaborated(s *sentence, j judgement) bool {
+	tokens, lacks := s.tokens, false
+	for at := clauseEnd(tokens, j.to-1); at < len(tokens) && at < j.to+reach; {
+		end := max(clauseEnd(tokens, min(at+1, len(tokens)-1)), at+1)
+		added := tokens[at].in("and", "&", "then")
+		lacks = lacks || tokens[at].in("but", "just", "though")
+		for i := at; i < end && i < len(tokens) && !tokens[i].human(); i++ {
+			if j.sense == "" && happened(tokens, i) && !(added && !tokens[subject(tokens, i)].in("it", "they")) {
+				return true
+			}
+			if j.sense == lexicon.Sight && !added && placed(tokens, i) || lacks && tokens[i].kind == lexicon.Ingredient && tokens[i].isNoun() {
+				return true
+			}
 		}
-		if tokens[j].in("did", "done", "do", "cope", "coped") {
-			return true, true
+		at = end
+	}
+	return false
+}
+
+// happened reports whether token i is a verb of what the food did by itself
+// ("it slid over to one side", "it stuck").
+func happened(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.tagIn("VBD", "VBN") || linkingVerb(t.norm) {
+		return false
+	}
+	switch t.stem {
+	case "take", "took", "cook", "need", "make", "made", "bake", "have", "had", "serv", "finish", "cost", "last", "use", "boil", "simmer", "give", "gave", "remind", "did", "do", "done", "help", "eaten", "sold", "deserv":
+		return false
+	}
+	n := subject(tokens, i)
+	return n >= 0 && n < i && i-n <= 3 && (tokens[n].in("it", "they") || tokens[n].isNoun() && tokens[n].kind.Food())
+}
+
+// placed reports whether token i begins the place where the food lay, which
+// tells how it looked.
+func placed(tokens []token, i int) bool {
+	return tokens[i].in("on", "in", "to", "over", "off") && i+2 < len(tokens) && (tokens[i+2].in("side", "pile", "heap", "bowl", "plate", "middle", "corner", "rows", "row", "ring") || tokens[i+1].in("rows", "squares", "rings"))
+}
+
+// closeTo reports whether the description at token i is near enough to speak
+// of the same matter. Where a text without marks is one sentence, what was said
+// some clauses before is another matter.
+func closeTo(tokens []token, j judgement, i int) bool {
+	back := 2 * reach
+	if len(tokens) > 3*reach {
+		back = reach / 2
+	}
+	return i > j.from-back && i < j.to+reach
+}
+
+// sameFood reports whether the description at token i can be of the judged
+// food: no other part is its subject, and "but" with another subject does not
+// stand between.
+func sameFood(tokens []token, j judgement, i int) bool {
+	if contrasted(tokens, j, i) {
+		return false
+	}
+	if j.topic == "" {
+		return true
+	}
+	n := describedNoun(tokens, i)
+	if someOf(j.topic) && i < j.from {
+		return false // what comes before is said of the others
+	}
+	if n < 0 || n >= clauseStart(tokens, j.from) && n < clauseEnd(tokens, j.to-1) {
+		return true
+	}
+	t := &tokens[n]
+	if t.in("it", "they", "them", "which", "that") {
+		return n > j.from && (!someOf(j.topic) || i < j.to+8)
+	}
+	_, sense := senseOfNoun(t.norm)
+	return sense || singular(t.norm) == j.topic || !t.kind.Food() && n > j.from
+}
+
+// describedNoun returns the noun that the description at token i stands before
+// or is said of, or -1.
+func describedNoun(tokens []token, i int) int {
+	if h := phraseHead(tokens, i); h >= 0 && tokens[h].kind.Food() && predicateOf(tokens, i) < 0 {
+		return h
+	}
+	if p := predicateOf(tokens, i); p >= 0 {
+		return subject(tokens, p)
+	}
+	return -1
+}
+
+// contrasted reports whether "but" stands between judgement and description and
+// what stands behind it has a subject of its own: "it was nice but the middle
+// was raw" tells of the middle, and "nice" stays without a word to back it.
+// "Nice but a bit dry" speaks of the same.
+func contrasted(tokens []token, j judgement, i int) bool {
+	from, to, later := j.to, i, i
+	if i < j.from {
+		from, to, later = i+1, j.from, j.from
+	}
+	for k := from; k < to && k < from+2*reach; k++ {
+		if !tokens[k].in("but", "however", "although", "though", "except") || k+1 >= len(tokens) {
+			continue
+		}
+		p := predicateOf(tokens, later)
+		if p < k {
+			return false
+		}
+		n := subject(tokens, p)
+		return n > k && !tokens[n].in("it", "they", "this", "that", "these", "i", "we", "you", "he", "she")
+	}
+	return false
+}
+
+// onTheWay reports whether the description at token i is of a state on the way
+// and not of the finished dish: what somebody worked towards ("whisked it till
+// it was pale") or did to it ("rolled it into thin ropes").
+func onTheWay(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	if start > 0 && tokens[start-1].in("until", "till", "til") {
+		return true
+	}
+	if predicateOf(tokens, i) >= 0 {
+		return false
+	}
+	for k := i - 1; k >= start; k-- {
+		if tokens[k].tagIn("VBD", "VBP", "VBZ") {
+			n := subject(tokens, k)
+			return tokens[k].card.works && n >= 0 && tokens[n].human()
 		}
 	}
-	return false, tokens[v.from].norm == "well" && v.to-v.from == 2
+	return false
+}
+
+// descriptionGoesOn reports whether the next sentence tells how the judged food
+// was.
+func descriptionGoesOn(next *sentence, j judgement) bool {
+	if j.alone && (startsWithHeading(next.tokens) || humanFirst(next.tokens)) || !goesOn(next, j.topic) {
+		return false
+	}
+	if j.sense == "" && len(next.tokens) > 2 && next.tokens[0].in("it", "they") && happened(next.tokens, 1) {
+		return true // "The first was a disaster. It stuck and I broke it."
+	}
+	for _, g := range next.signs {
+		switch {
+		case g.area == lexicon.Improvement:
+			return false // a wish for next time tells nothing of what was judged
+		case g.told && resultArea(g.area) && (j.sense == "" || j.sense.Area() == g.area) && !onTheWay(next.tokens, g.from):
+			return true
+		}
+	}
+	return false
+}
+
+// humanFirst reports whether the sentence opens with what somebody does.
+func humanFirst(tokens []token) bool {
+	for i := 0; i < len(tokens) && i < 4; i++ {
+		if tokens[i].human() {
+			return true
+		}
+		if tokens[i].isVerb() || tokens[i].isNoun() {
+			return false
+		}
+	}
+	return false
+}
+
+// goesOn reports whether a sentence can still speak of the topic: its first
+// word for a thing is no other part of the food.
+func goesOn(s *sentence, topic string) bool {
+	if topic == "" || len(s.tokens) > 0 && s.tokens[0].describes() {
+		return true
+	}
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		switch {
+		case t.in("it", "this", "that"):
+			return true
+		case t.in("they", "these", "them"):
+			return singular(topic) != topic || topic == "rest" || topic == "other"
+		case t.human() || t.norm == "mine":
+			return false
+		case t.kind.Food() && !t.describes():
+			_, sense := senseOfNoun(t.norm)
+			return sense || singular(t.norm) == topic
+		}
+	}
+	return true
+}
+
+// toldOfWork reports whether the judgement's own sentence tells of the judged
+// work: what was done, by what means, why, or what came of it.
+func toldOfWork(s *sentence, j judgement) bool {
+	start := clauseStart(s.tokens, j.from)
+	if predicateOf(s.tokens, j.from) < 0 {
+		start = j.from // a word of praise beside the clause, not its verb's
+	}
+	for _, g := range s.signs {
+		if g.told && (j.area == "" && g.area != lexicon.Improvement || g.area == j.area) && (g.to <= start || g.from >= j.to) {
+			return true
+		}
+	}
+	if j.of == judgedPerson && j.to+1 < len(s.tokens) && s.tokens[j.to].norm == "for" && strings.HasSuffix(s.tokens[j.to+1].norm, "ing") {
+		return true // "well done for waiting"
+	}
+	return len(s.how) > 0 && j.area == "" || reasonFollows(s, j) || deedBeside(s, j)
+}
+
+// workGoesOn reports whether the next sentence tells of the judged work.
+func workGoesOn(next *sentence, j judgement) bool {
+	if startsWithHeading(next.tokens) || next.has(lexicon.Improvement) {
+		return false
+	}
+	if j.area != "" {
+		return tellsOf(next, j.area)
+	}
+	if j.of != judgedWork && len(next.sensory) > 0 {
+		return false // "He did well. The soup was silky"
+	}
+	if j.of == judgedPerson && humanFirst(next.tokens) && actBefore(next.tokens, min(len(next.tokens), reach/2)) {
+		return true // "She did well. She put the hot tray down on a mat"
+	}
+	for _, a := range workAreas() {
+		if tellsOf(next, a) {
+			return true
+		}
+	}
+	return false
 }
 
 func tellsOf(s *sentence, a lexicon.Area) bool {
@@ -118,132 +321,52 @@ func tellsOf(s *sentence, a lexicon.Area) bool {
 	return false
 }
 
-func toldWork(s *sentence) bool {
-	for _, a := range []lexicon.Area{lexicon.Technique, lexicon.Organisation, lexicon.Hygiene, lexicon.Safety, lexicon.Independence} {
-		if tellsOf(s, a) {
+// reasonFollows reports whether a reason follows the judgement.
+func reasonFollows(s *sentence, j judgement) bool {
+	for _, w := range s.why {
+		if w.from >= j.to && w.from < j.to+reach && w.explains == s.n {
 			return true
 		}
 	}
 	return false
 }
 
-// senses reports whether the sentence describes by the sense.
-func (d backing) senses(s *sentence, sense lexicon.Sense) bool {
-	for _, w := range s.sensory {
-		if w.sense == sense && !w.supposed && !w.other {
-			return true
+// deedBeside reports whether the clause behind the judgement's own, not only
+// added with "and", tells what somebody did or what came of it, or the one
+// before tells the deed that is praised.
+func deedBeside(s *sentence, j judgement) bool {
+	tokens := s.tokens
+	start, end := clauseStart(tokens, j.from), clauseEnd(tokens, j.to-1)
+	if end < len(tokens) && !tokens[end].in("and", "&", "then") {
+		stop := clauseEnd(tokens, min(end+1, len(tokens)-1))
+		for i := end; i < stop && i < len(tokens); i++ {
+			if didThing(tokens, i) || happened(tokens, i) {
+				return true
+			}
 		}
-	}
-	return false
-}
-
-// specific reports whether the judging word's own sentence says something
-// concrete besides it.
-func (d backing) specific(s *sentence, v *vagueWord) bool {
-	for _, w := range s.sensory {
-		if !w.other && (w.to <= v.from || w.from >= v.to) && !contrasted(s.tokens, v, w.from) {
-			return true
-		}
-	}
-	if len(s.how) > 0 {
-		return true
-	}
-	for _, g := range s.signs {
-		if g.told && g.area != lexicon.Improvement && (g.to <= v.from || g.from >= v.to) && !contrasted(s.tokens, v, g.from) {
-			return true
-		}
-	}
-	return false
-}
-
-// contrasted reports whether a description at token at stands behind "but" and of another
-// thing: "it was nice but the middle was raw" tells of the middle, and "nice"
-// stays without a word to back it. "Nice but a bit dry" speaks of the same.
-func contrasted(tokens []token, v *vagueWord, at int) bool {
-	for j := v.to; j < at && j < v.to+reach; j++ {
-		if !tokens[j].in("but", "however", "although", "though", "except") || j+1 >= len(tokens) {
-			continue
-		}
-		p := predicateOf(tokens, at)
-		if p < j {
-			return false
-		}
-		n := subject(tokens, p)
-		return n > j && !tokens[n].in("it", "they", "this", "that", "these", "i", "we", "you", "he", "she")
-	}
-	return false
-}
-
-// tells reports whether the next sentence describes the food.
-func (d backing) tells(s *sentence, v *vagueWord) bool {
-	for _, w := range s.sensory {
-		if !w.supposed && !w.other {
-			return true
-		}
-	}
-	return false
-}
-
-// judgedSense returns the sense a judgement speaks of: by its verb ("tasted
-// nice"), its noun ("a good texture") or its subject ("the colour was lovely").
-func judgedSense(tokens []token, v *vagueWord) (lexicon.Sense, bool) {
-	if h := phraseHead(tokens, v.to-1); h >= 0 {
-		if s, ok := senseOfNoun(tokens[h].norm); ok {
-			return s, true
-		}
-	}
-	if p := predicateOf(tokens, v.from); p >= 0 {
-		if s, ok := senseOfVerb(tokens[p].norm); ok {
-			return s, true
-		}
-		if n := subject(tokens, p); n >= 0 {
-			if s, ok := senseOfNoun(tokens[n].norm); ok {
-				return s, true
+		for _, w := range s.sensory {
+			if j.of == judgedWork && w.from >= end && w.to <= stop {
+				return true
 			}
 		}
 	}
-	return "", false
-}
-
-// judgedTopic returns the noun a judgement is of, or "" where it is the whole.
-func judgedTopic(tokens []token, v *vagueWord) string {
-	if h := phraseHead(tokens, v.to-1); h >= 0 && tokens[h].kind.Food() {
-		return topicOf(&tokens[h])
+	if j.of != judgedAct && j.of != judgedPerson {
+		return false
 	}
-	if p := predicateOf(tokens, v.from); p >= 0 {
-		if n := subject(tokens, p); n >= 0 && tokens[n].isNoun() {
-			return topicOf(&tokens[n])
+	if predicateOf(tokens, j.from) < 0 {
+		for i := start; i < j.from; i++ {
+			if didThing(tokens, i) {
+				return true
+			}
 		}
 	}
-	return ""
-}
-
-// topicOf returns the noun where it names a part or an ingredient; a dish is
-// the whole.
-func topicOf(t *token) string {
-	if t.in("slice", "piece", "bite", "mouthful", "plate", "portion", "batch", "meal", "one", "result", "bit", "part") {
-		return ""
+	if start < 2 || tokens[start-1].in("and", "&") {
+		return false
 	}
-	if t.kind == lexicon.PartNoun || t.kind == lexicon.Ingredient {
-		return singular(t.norm)
-	}
-	return ""
-}
-
-// goesOn reports whether a sentence can still speak of the topic: it has no
-// other part of the food as its first noun.
-func goesOn(s *sentence, topic string) bool {
-	if topic == "" {
-		return true
-	}
-	for i := range s.tokens {
-		t := &s.tokens[i]
-		if t.in("it", "they", "this", "these") {
+	for i := clauseStart(tokens, start-2); i < start; i++ {
+		if didThing(tokens, i) {
 			return true
 		}
-		if t.isNoun() && t.kind.Food() {
-			return singular(t.norm) == topic
-		}
 	}
-	return true
+	return false
 }

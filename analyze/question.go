@@ -212,53 +212,20 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
 	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end], noun: judgedNoun(s.tokens, v)}
-	work := onlyWorkArea(s)
-	if sense, ok := askedSense(s.tokens, v); ok {
-		q.area, q.group = sense.Area(), string(sense)
+	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
+	if j.of == judgedFood && j.sense != "" {
+		q.area, q.group = j.sense.Area(), string(j.sense)
 	} else if s.has(lexicon.Improvement) {
 		q.area, q.group = lexicon.Improvement, string(lexicon.Improvement)
 	} else if work != "" {
 		q.area, q.group = work, string(work)
-	} else if judgesWork(s.tokens, v) {
+	} else if j.of != judgedFood {
 		q.area, q.group, q.list = d.untold(r, workAreas(), doubt), "whole", "work"
 	} else {
 		q.area, q.group = d.untold(r, resultAreas(), doubt), "whole"
 	}
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
-}
-
-// judgesWork reports whether a judgement is of how something was done ("It
-// went well", "Good effort"), not of the food.
-func judgesWork(tokens []token, v *vagueWord) bool {
-	if n := phraseHead(tokens, v.to-1); n >= 0 && tokens[n].in("effort", "job", "work", "go", "try", "attempt", "day", "lesson", "session", "time", "teamwork", "skills", "progress", "experience", "start", "afternoon", "morning") {
-		return true
-	}
-	if p := predicateOf(tokens, v.from); p >= 0 {
-		n := subject(tokens, p)
-		if n > 0 && tokens[n].isNoun() && !tokens[n].kind.Food() && tokens[n-1].in("my", "your", "his", "her", "their") {
-			return true // "my timing was not good", and in any spelling
-		}
-	}
-	_, doing := judgedDoing(tokens, v)
-	return doing
-}
-
-// askedSense returns the sense a judgement speaks of, also where a note leaves
-// the tagger in doubt ("Lovely smell all over the house").
-func askedSense(tokens []token, v *vagueWord) (lexicon.Sense, bool) {
-	if sense, ok := judgedSense(tokens, v); ok {
-		return sense, true
-	}
-	for i := v.from - 1; i >= max(0, v.from-2); i-- {
-		if sense, ok := senseOfVerb(tokens[i].norm); ok {
-			return sense, true // "smelt amazing", with nobody named
-		}
-	}
-	if v.to < len(tokens) {
-		return senseOfNoun(tokens[v.to].norm)
-	}
-	return "", false
 }
 
 func resultAreas() []lexicon.Area {

@@ -1,6 +1,9 @@
 package analyze
 
 import (
+	"cmp"
+	"slices"
+
 	"saywhy/lexicon"
 )
 
@@ -35,32 +38,45 @@ func (d judging) find(s *sentence) []vagueWord {
 	}
 	taken := make([]bool, len(tokens))
 	var out []vagueWord
+	for _, v := range judgingSpans(tokens, hits) {
+		if plain[v.from] && !wentWell(tokens, v.from) || taken[v.from] || v.slang && !d.saidOf(tokens, v.from) || d.aside(tokens, v.from, v.to) {
+			continue
+		}
+		for i := v.from; i < v.to; i++ {
+			taken[i] = true
+		}
+		out = append(out, v.vagueWord)
+	}
+	return out
+}
+
+// wentWell reports whether "well" belongs to a verb of how things went, though a
+// step is named beside it: "my kneading went well" judges, "kneaded well" tells
+// how.
+func wentWell(tokens []token, i int) bool {
+	return tokens[i].norm == "well" && i > 0 && (tokens[i-1].in("went", "go", "goes", "gone") || i > 1 && tokens[i-2].in("went", "go", "goes", "gone") && tokens[i-1].isAdv())
+}
+
+// judgingSpan is where a word or phrase may judge.
+type judgingSpan struct {
+	vagueWord
+	slang bool
+}
+
+// judgingSpans returns where the judging words of hits stand, in text order,
+// the longest first.
+func judgingSpans(tokens []token, hits []hit) []judgingSpan {
+	var out []judgingSpan
 	for _, h := range hits {
 		from, to := h.from, h.to
 		if to-from > 1 && !wholePhrase(h) {
 			from = to - 1
 		}
-		if plain[from] || taken[from] {
-			continue
-		}
-		if h.Step == lexicon.Slang && !d.saidOf(tokens, from) {
-			continue
-		}
-		if d.aside(tokens, from, to) {
-			continue
-		}
-		for i := from; i < to; i++ {
-			taken[i] = true
-		}
-		out = append(out, vagueWord{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to})
+		out = append(out, judgingSpan{vagueWord{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to}, h.Step == lexicon.Slang})
 	}
-	// Hits come in the order of where the pattern begins; the words themselves
-	// must stand in text order.
-	for i := 1; i < len(out); i++ {
-		for j := i; j > 0 && out[j].start < out[j-1].start; j-- {
-			out[j], out[j-1] = out[j-1], out[j]
-		}
-	}
+	slices.SortStableFunc(out, func(a, b judgingSpan) int {
+		return cmp.Or(cmp.Compare(a.from, b.from), cmp.Compare(b.to, a.to))
+	})
 	return out
 }
 
@@ -70,7 +86,7 @@ func wholePhrase(h hit) bool {
 	first := h.Parts[0]
 	for _, w := range first.Words {
 		switch w {
-		case "spot", "top", "first", "out", "to", "up", "well", "bang", "on", "nothing", "something", "crowd", "just":
+		case "spot", "top", "first", "out", "to", "up", "well", "bang", "on", "nothing", "something", "crowd", "just", "fair":
 			return true
 		}
 	}

@@ -1,0 +1,126 @@
+package analyze
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// judgedIn returns the judging words of a text, with "!" behind those that stay
+// bare.
+func judgedIn(tb testing.TB, text string) string {
+	tb.Helper()
+	got := []string{}
+	for _, s := range readPlain(tb, text).Sentences {
+		for _, v := range s.Vague {
+			w := v.Text
+			if v.Bare {
+				w += "!"
+			}
+			got = append(got, w)
+		}
+	}
+	return strings.Join(got, " ")
+}
+
+// TestWhatBacksAJudgement pins what tells of the judged thing and what does
+// not. Our own sentences.
+func TestWhatBacksAJudgement(t *testing.T) {
+	for _, group := range []struct {
+		rule  string
+		cases [][2]string
+	}{
+		{"food is backed by a description, also of its parts", [][2]string{
+			{"The goulash was lovely, rich and peppery.", "lovely"},
+			{"The goulash was lovely. The beef fell apart and the sauce was thick.", "lovely"},
+			{"Really good flapjack, chewy all the way through.", "good"},
+			{"It was alright, a little bland.", "alright"},
+			{"Not bad. Salty, soft, a bit greasy.", "bad"},
+			{"mine were rubbish they were hard as rocks", "rubbish"},
+			{"These were delicious. They were sticky and dark.", "delicious"},
+			{"It has a lovely crisp shell.", "lovely"},
+			{"My risotto was a flop because it was gluey.", "flop"},
+		}},
+		{"food is not backed by how it was made or by who ate it", [][2]string{
+			{"It was lovely and I made it by rubbing the butter in with my fingertips.", "lovely!"},
+			{"The samosas were great. I folded them into triangles and sealed the edges with water.", "great!"},
+			{"My quiche was amazing. I washed my hands and tied my hair back.", "amazing!"},
+			{"The kedgeree was nice, mum helped me with the eggs.", "nice!"},
+			{"We had it with salad and it was really nice.", "nice!"},
+			{"I stirred it with a wooden spoon for twenty minutes and it was perfect.", "perfect!"},
+			{"A smashing pie, and he did it on his own without being asked twice.", "smashing!"},
+			{"Dad said it was horrible but he ate all of it.", "horrible!"},
+			{"Everyone said they were delicious. I would use less flour next time.", "delicious!"},
+			{"The gnocchi were good. I rolled them with a fork so that they had ridges.", "good"},
+		}},
+		{"a state on the way tells nothing of the dish", [][2]string{
+			{"My sponge was good. I whisked the eggs and sugar until they were pale and thick.", "good!"},
+			{"The fudge was nice. We boiled the sugar till it was golden.", "nice!"},
+			{"It was yummy. First I kneaded the dough until it was smooth.", "yummy!"},
+		}},
+		{"a judgement by one sense is backed by that sense", [][2]string{
+			{"It tasted amazing and it was golden on top.", "amazing!"},
+			{"It smelt great. It was soft and chewy.", "great!"},
+			{"It looked good, golden brown with a glossy top.", "good"},
+			{"The texture was nice, quite crumbly.", "nice"},
+			{"The flavour was good. It was salty.", "good"},
+			{"It looked awful but it tasted sweet.", "awful!"},
+			{"The smell was fantastic. The crust was brown.", "fantastic!"},
+		}},
+		{"a part is backed by what is said of that part", [][2]string{
+			{"The filling was nice. The pastry was soggy.", "nice!"},
+			{"The pastry was good and the filling was watery.", "good!"},
+			{"The sauce was lovely. It was thick and tangy.", "lovely"},
+			{"The edges were burnt but the middle was fine.", "fine!"},
+			{"The first batch came out raw in the centre, the others were ok.", "ok!"},
+			{"The rice was perfect, fluffy and dry.", "perfect"},
+			{"The topping was great. Crunchy and sweet.", "great"},
+			{"My half was alright but my sister's was burnt.", "alright!"},
+		}},
+		{"work is backed by what was done or came of it", [][2]string{
+			{"My planning was good because I weighed everything out first.", "good"},
+			{"Hygiene was excellent.", "excellent!"},
+			{"My kneading went well. I pushed the dough away with the heel of my hand.", "well"},
+			{"It went well. I washed up as I went along.", "well"},
+			{"I worked safely and my hygiene was good.", "good!"},
+			{"Timing was poor, the rice went cold while the curry was still cooking.", "poor"},
+			{"My knife skills were bad. The soup was sweet.", "bad!"},
+			{"I was well organised as I had read the recipe the night before.", "well organised"},
+			{"Safety was good. The bread was crusty.", "good!"},
+			{"Independence: fine.", "fine!"},
+			{"My rolling was better than last time because I turned the dough a quarter after each roll.", "better"},
+		}},
+		{"praise of a person is backed by what they did", [][2]string{
+			{"Well done!", "Well done!"},
+			{"Well done for keeping your fingers tucked in.", "Well done"},
+			{"Good lad, he mopped the floor after.", "Good"},
+			{"He did well. The soup was silky and hot.", "well!"},
+			{"She did really well. She put the hot tray down on a mat and told her brother to keep back.", "well"},
+			{"A brilliant effort for a first go.", "brilliant!"},
+			{"You were great today.", "great!"},
+			{"She turned the pan handle in, which was good because her little brother was about.", "good"},
+		}},
+		{"what it was like to do or to eat is no quality of the food", [][2]string{
+			{"Making the pasta was fun.", "fun!"},
+			{"I licked the spoon which was the best bit.", "best!"},
+			{"Eating it was the best part. It was cold and creamy.", "best!"},
+			{"The best bit was the crust, it was dark and crackly.", "best"},
+			{"It was fun and I want to do it again.", "fun!"},
+			{"Chopping the onions was horrible because my eyes stung.", "horrible"},
+		}},
+		{"a word alone is not backed by a heading or a step that follows", [][2]string{
+			{"It was soft. Perfect. Then I washed the pan with hot soapy water.", "Perfect!"},
+			{"Taste: nice. Texture: crumbly.", "nice!"},
+			{"Good. Then she was too quick: the dough was still sticky.", "Good!"},
+			{"Appearance: good. It was golden.", "good"},
+		}},
+		{"a thing that is no food", [][2]string{
+			{"They were crisp and brown, and I cut them with that horrible knife.", "horrible!"},
+		}},
+	} {
+		for _, c := range group.cases {
+			assert.Equal(t, c[1], judgedIn(t, c[0]), "%s: %s", group.rule, c[0])
+		}
+	}
+}

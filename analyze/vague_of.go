@@ -1,0 +1,285 @@
+package analyze
+
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// judged is the sort of thing that a judgement is of.
+type judged int
+
+const (
+	judgedFood   judged = iota // a dish, a part of it, or how it strikes one sense
+	judgedWork                 // how something was done or went
+	judgedPerson               // somebody, for what they did
+	judgedAct                  // one thing that was done ("which was clever")
+	judgedTime                 // what it was like to do ("fun", "the best bit")
+	judgedThing                // a tool or another thing that is no food
+)
+
+// judgement is what a judging word is said of.
+type judgement struct {
+	*vagueWord
+	of    judged
+	sense lexicon.Sense // of food judged by one sense; "" where it is the whole
+	topic string        // the part or the portion; "" where it is the whole
+	area  lexicon.Area  // of work named by its area ("Safety was good")
+	alone bool          // the sentence is the judgement and nothing else
+	note  bool          // neither noun nor verb says what is judged
+}
+
+// judgementOf decides what a word is said of: what the word itself can be said
+// of, then the noun it stands before, the verb it belongs to, and the subject.
+func judgementOf(tokens []token, v *vagueWord) judgement {
+	j := judgement{vagueWord: v, alone: countWords(tokens) <= v.to-v.from+1}
+	if of, ok := kindOfWord(tokens, v); ok {
+		j.of = of
+		j.area = judgedArea(tokens, v)
+		return j
+	}
+	if h := phraseHead(tokens, v.to-1); h >= 0 && (tokens[h].kind == lexicon.Tool || !portion(&tokens[h])) {
+		if j.byNoun(tokens, h) {
+			return j
+		}
+	}
+	if of, ok := kindOfVerb(tokens, v); ok {
+		j.of = of
+		j.area = judgedArea(tokens, v)
+		return j
+	}
+	if p := predicateOf(tokens, v.from); p >= 0 {
+		j.sense, _ = senseOfVerb(tokens[p].norm)
+		if n := subject(tokens, p); n >= 0 {
+			j.bySubject(tokens, n, p)
+		}
+		return j
+	}
+	j.byNote(tokens)
+	return j
+}
+
+// byNote judges where a note has no verb that the tagger knows: by the words
+// before ("smelt amazing", "spuds spot on") or by its heading.
+func (j *judgement) byNote(tokens []token) {
+	for i := j.from - 1; i >= max(0, j.from-2); i-- {
+		if sense, ok := senseOfVerb(tokens[i].norm); ok {
+			j.sense = sense
+			return
+		}
+		if t := &tokens[i]; t.isNoun() && t.kind.Food() {
+			j.topic = topicOf(t)
+			return
+		} else if t.isNoun() && t.kind == lexicon.NoKind && i == 0 {
+			j.topic = singular(t.norm)
+			return
+		}
+	}
+	j.note = true
+	if sense, ok := headingSense(tokens); ok {
+		j.sense = sense
+	} else if a := headingArea(tokens); contains(workAreas(), a) {
+		j.of, j.area = judgedWork, a
+	}
+}
+
+// kindOfWord returns what some judging words are always said of.
+func kindOfWord(tokens []token, v *vagueWord) (judged, bool) {
+	first, last := &tokens[v.from], &tokens[v.to-1]
+	switch {
+	case v.to-v.from == 2 && first.norm == "well" && last.norm == "done":
+		return judgedPerson, true
+	case first.norm == "fair" && last.norm == "play":
+		return judgedPerson, true
+	case first.norm == "well" && v.to-v.from == 2 && last.norm != "presented":
+		return judgedWork, true
+	case last.norm == "fun":
+		return judgedTime, true
+	case last.in("clever", "cleverly"):
+		return judgedAct, true
+	}
+	if last.in("best", "worst", "nicest", "hardest") && v.to < len(tokens) && tokens[v.to].in("bit", "part", "thing") {
+		// "The best bit was the skin" names food; "the best bit was eating it"
+		// and "which was the best bit" do not.
+		if p := predicateOf(tokens, v.from); p >= 0 {
+			n := subject(tokens, p)
+			return judgedTime, n < 0 || tokens[n].in("which", "that", "this") || doneThing(tokens, n, p) || !tokens[n].kind.Food() && !tokens[n].in("it", "they")
+		}
+	}
+	return judgedFood, false
+}
+
+// byNoun judges by the noun that a word stands before ("a good texture", "nice
+// timing", "that dreadful pan").
+func (j *judgement) byNoun(tokens []token, n int) bool {
+	t := &tokens[n]
+	if s, ok := senseOfNoun(t.norm); ok {
+		j.sense = s
+		return true
+	}
+	if a := areaOfNoun(t.norm); a != "" {
+		j.of, j.area = judgedWork, a
+		return true
+	}
+	switch {
+	case t.in("job", "effort", "work", "start", "try", "attempt", "going", "lad", "lass", "cook", "boy", "girl", "chef"):
+		j.of = judgedPerson
+	case t.in("go", "day", "lesson", "session", "time", "teamwork", "progress", "experience", "afternoon", "morning"):
+		j.of = judgedWork
+	case t.in("idea", "touch", "move", "thinking", "way", "decision", "trick", "plan"):
+		j.of = judgedAct
+	case t.kind.Food():
+		j.topic = topicOf(t)
+	case t.kind == lexicon.Person:
+		j.of = judgedPerson
+	case t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Place:
+		j.of = judgedThing
+	default:
+		return false
+	}
+	return true
+}
+
+// kindOfVerb judges by a verb of doing that the word belongs to ("it went
+// well", "he did good", "worked a treat", "crimped better than mine").
+func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
+	start := clauseStart(tokens, v.from)
+	for i := v.from - 1; i >= start && i >= v.from-4; i-- {
+		t := &tokens[i]
+		switch {
+		case t.in("did", "done", "do", "does", "cope", "coped"):
+			return judgedPerson, true
+		case t.in("came", "come", "turned", "turn"):
+			return judgedFood, false
+		case t.in("worked", "works", "work", "managed", "manage"):
+			return judgedWork, true
+		case t.in("went", "go", "goes", "gone"):
+			n := subject(tokens, i)
+			return judgedWork, n < 0 || !tokens[n].kind.Food() || tokens[n].kind == lexicon.DishNoun
+		case linkingVerb(t.norm) || t.isNoun():
+			return judgedFood, false
+		}
+	}
+	return judgedWork, tokens[v.from].norm == "well"
+}
+
+// bySubject judges by the subject at token n of the verb at token p.
+func (j *judgement) bySubject(tokens []token, n, p int) {
+	t := &tokens[n]
+	if s, ok := senseOfNoun(t.norm); ok {
+		j.sense = s
+		return
+	}
+	if a := areaOfNoun(t.norm); a != "" {
+		j.of, j.area = judgedWork, a
+		return
+	}
+	switch {
+	case doneThing(tokens, n, p) || strings.HasSuffix(t.norm, "ing") && !t.kind.Food() && len(t.norm) > 5 && !t.in("everything", "something", "anything", "nothing"):
+		j.of = judgedTime
+	case t.human() && !(t.isNoun() && t.tag == "NNS" && n > 0 && tokens[n-1].tag == "PRP$"):
+		j.of = judgedPerson // but "my sisters was nice": her portion
+	case t.in("this", "that", "which") && n > 0 && actBefore(tokens, n), !t.kind.Food() && relative(tokens, p) && actBefore(tokens, n):
+		j.of = judgedAct
+	case t.isNoun() && !t.kind.Food() && !portion(t) && t.kind != lexicon.Tool && n > 0 && tokens[n-1].in("my", "your", "his", "her", "their"):
+		j.of = judgedWork // "my timing was not good", and in any spelling
+	case t.inert() && !portion(t):
+		j.of = judgedThing
+	default:
+		j.topic = topicOf(t)
+		if n > 0 && topicOf(&tokens[n-1]) != "" && !tokens[n-1].kind.Food() {
+			j.topic = tokens[n-1].norm // "the first one"
+		}
+	}
+}
+
+// relative reports whether the clause of token i hangs on the one before by
+// "which".
+func relative(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	return start > 0 && tokens[start-1].norm == "which"
+}
+
+// judgedArea returns the area of work that the clause names.
+func judgedArea(tokens []token, v *vagueWord) lexicon.Area {
+	for i := clauseStart(tokens, v.from); i < clauseEnd(tokens, v.to-1); i++ {
+		if a := areaOfNoun(tokens[i].norm); a != "" {
+			return a
+		}
+	}
+	return ""
+}
+
+// areaOfNoun returns the area of work that a noun names.
+func areaOfNoun(w string) lexicon.Area {
+	switch w {
+	case "safety":
+		return lexicon.Safety
+	case "hygiene", "cleanliness":
+		return lexicon.Hygiene
+	case "organisation", "timing", "planning", "timekeeping", "time":
+		return lexicon.Organisation
+	case "independence":
+		return lexicon.Independence
+	case "technique", "techniques", "skill", "skills", "chopping", "kneading", "rolling", "crimping", "whisking", "folding", "slicing":
+		return lexicon.Technique
+	}
+	return ""
+}
+
+// actBefore reports whether the clause before token i tells what somebody did.
+func actBefore(tokens []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-reach; k-- {
+		if didThing(tokens, k) {
+			return true
+		}
+	}
+	return false
+}
+
+// didThing reports whether token i is a verb of what somebody did, not of being,
+// saying, liking or eating.
+func didThing(tokens []token, i int) bool {
+	t := &tokens[i]
+	object := i+1 < len(tokens) && (tokens[i+1].tagIn("DT", "PRP$") || tokens[i+1].isNoun() || tokens[i+1].in("it", "them"))
+	if !t.tagIn("VBD", "VBZ", "VBP", "VBN") || linkingVerb(t.norm) && !(object && t.in("turned", "kept", "keep", "turn")) {
+		return false
+	}
+	switch t.stem {
+	case "say", "said", "tell", "told", "think", "thought", "know", "knew", "like", "love", "enjoy", "want", "hope", "guess", "eat", "ate", "have", "has", "had",
+		"do", "did", "done", "prefer", "ask", "reckon", "wish", "agre", "agree", "finish", "deserv", "need", "seem", "work":
+		return false
+	}
+	n := subject(tokens, i)
+	return n < 0 || tokens[n].human()
+}
+
+// portion reports whether a noun names a helping or a share and no thing of its
+// own.
+func portion(t *token) bool {
+	return t.in("slice", "piece", "bite", "mouthful", "plate", "portion", "batch", "meal", "one", "ones", "result", "bit", "part", "bits", "thing", "go", "time", "mine")
+}
+
+// topicOf returns the noun where it names a part, an ingredient, or some of
+// several ("the second", "the rest"); a dish is the whole.
+func topicOf(t *token) string {
+	if someOf(t.norm) {
+		return t.norm
+	}
+	if portion(t) {
+		return ""
+	}
+	if t.kind == lexicon.PartNoun || t.kind == lexicon.Ingredient {
+		return singular(t.norm)
+	}
+	return ""
+}
+
+// someOf reports whether a word picks out some of several.
+func someOf(w string) bool {
+	switch w {
+	case "rest", "other", "others", "second", "first", "last", "third":
+		return true
+	}
+	return false
+}
