@@ -21,7 +21,9 @@ type Finder struct {
 	terms []string // every term, sorted: what a slip is mended to
 	mean  [findFields]float64
 	kin   map[string][]string
-	food  map[string]bool // terms of the nouns that words describe
+	// sayings are turns of speech by the root of their first word.
+	sayings map[string][]saying
+	food    map[string]bool // terms of the nouns that words describe
 }
 
 // The fields of a word, and how much a term counts in each.
@@ -59,7 +61,8 @@ type Found struct {
 
 // NewFinder builds a Finder over words.
 func NewFinder(words []Word) *Finder {
-	f := &Finder{idf: map[string]float64{}, kin: kinOf(), food: map[string]bool{}}
+	f := &Finder{idf: map[string]float64{}, food: map[string]bool{}}
+	f.kin, f.sayings = kinOf()
 	in := map[string]int{}
 	met := map[string][]string{} // many words are said of the same food
 	terms := func(text string) []string {
@@ -142,9 +145,9 @@ func newFindDoc(w Word, termsOf func(string) []string) findDoc {
 // Find returns at most n words that fit what was noticed, the best first; none
 // when no term of it is known.
 func (f *Finder) Find(noticed string, n int) []Found {
-	query := f.query(noticed)
 	plain := findTerms(noticed)
 	topics := f.topics(noticed)
+	query := f.query(noticed, topics)
 	cued := sensesCued(noticed)
 	var all []Found
 	for i := range f.docs {
@@ -168,20 +171,41 @@ func (f *Finder) Find(noticed string, n int) []Found {
 
 // query returns the terms of what was noticed with their weights: its own
 // terms, slips mended, and at less weight words of everyday speech akin to them.
-func (f *Finder) query(noticed string) map[string]float64 {
+func (f *Finder) query(noticed string, topics map[string]bool) map[string]float64 {
 	out := map[string]float64{}
 	add := func(t string, weight float64) { out[t] = max(out[t], weight) }
+	taken := map[string]bool{} // by a turn of speech
+	for _, s := range f.said(noticed) {
+		for _, w := range s.words {
+			taken[w], taken[not+w] = true, true
+		}
+		for i, t := range s.meant {
+			add(t, sayingWeight*math.Pow(kinDecay, float64(i)))
+		}
+	}
 	for _, t := range findTerms(noticed) {
+		if taken[t] {
+			add(t, takenWeight)
+			continue
+		}
 		if _, known := f.idf[t]; !known && len(f.kin[t]) == 0 && !strings.HasPrefix(t, not) {
 			if near := f.mended(t); near != t {
+				weight := slipWeight
+				if !soundAlike(t, near) {
+					weight = otherSlipWeight
+				}
 				t = near
-				add(t, slipWeight)
+				add(t, weight)
 			}
 		} else {
-			add(t, 1)
+			add(t, weightOf(t))
 		}
-		for _, k := range f.kin[t] {
-			add(k, kinWeight)
+		weight := kinWeight
+		if topics[t] {
+			weight *= topicKin
+		}
+		for i, k := range f.kin[t] {
+			add(k, weight*math.Pow(kinDecay, float64(i)))
 		}
 		if plain, denied := strings.CutPrefix(t, not); denied {
 			add(plain, deniedWeight)
@@ -192,9 +216,14 @@ func (f *Finder) query(noticed string) map[string]float64 {
 
 // Weights of terms that the query does not have itself.
 const (
-	kinWeight    = 0.85
+	kinWeight    = 0.9
+	kinDecay     = 0.9 // for each likelier one
+	sayingWeight = 1
+	takenWeight  = 0.6 // of a term that only makes up a turn of speech
 	slipWeight   = 0.7
-	deniedWeight = 0.2
+	// Of a slip that changes consonants: it may as well be another word.
+	otherSlipWeight = 0.3
+	deniedWeight    = 0.2
 )
 
 // A food that the noticing only speaks about counts less as a quality, and more
@@ -202,6 +231,7 @@ const (
 const (
 	topicWeight = 0.5
 	topicOf     = 1.5
+	topicKin    = 0.8 // of the weight of words akin to it
 )
 
 // mended returns the known term that is one slip away, or two for a long one.
@@ -225,6 +255,54 @@ func (f *Finder) mended(t string) string {
 	return best
 }
 
+// soundAlike reports whether two words have the same consonants: who spells by
+// ear mistakes vowels and doubled letters. Letters that were only swapped count
+// as the same too.
+func soundAlike(a, b string) bool {
+	if consonants(a) == consonants(b) {
+		return true
+	}
+	x, y := []byte(a), []byte(b)
+	slices.Sort(x)
+	slices.Sort(y)
+	return slices.Equal(x, y)
+}
+
+// consonants returns the consonants of a word, those that sound the same as one
+// letter and none twice in a row.
+func consonants(w string) string {
+	w = strings.NewReplacer("ck", "k", "ph", "f", "gh", "", "c", "k", "z", "s", "q", "k").Replace(w)
+	var out []rune
+	for _, r := range w {
+		if !strings.ContainsRune("aeiouyhw", r) && (len(out) == 0 || out[len(out)-1] != r) {
+			out = append(out, r)
+		}
+	}
+	return string(out)
+}
+
+// weightOf is how much a term of the query counts: little when it says where,
+// when, by whom or how well rather than how the food is.
+func weightOf(t string) float64 {
+	if slices.Contains(weakTerms(), t) {
+		return weakWeight
+	}
+	return 1
+}
+
+// weakWeight is the weight of a weak term.
+const weakWeight = 0.5
+
+// weakTerms lists the roots of words that tell little of food.
+func weakTerms() []string {
+	return strings.Fields(`left each other another load nice love horribl awful good bad best better wors great
+okay past later earlier morn morning even dinner kid mum dad friend brother sister famil put took take tak gave give
+giv turn start stop tri tried pretti want need let us use used cook ate first second next last again ever alwai proper
+almost near nearl basic actual super prett reall total complet absolut everi everyth everywher stuff way part time day
+week minut hour see saw seen mean guess think thought know knew said same such only around home hous work school tell
+told find found pass walk nan gran day`)
+}
+
 // fit is the BM25F score of a word for a query, and more when a form of it
 // stands in what was noticed as it is. A term of a headword or form counts by
 // how much of that headword or form the query has: of "fell over", "fell" alone
@@ -245,7 +323,7 @@ func (f *Finder) fit(d *findDoc, query map[string]float64, topics map[string]boo
 				cover[field][t] = max(cover[field][t], have/whole)
 			}
 		}
-		if len(p) > 0 && contains(plain, p) {
+		if len(p) > 0 && contains(plain, p) && (len(p) > 1 || !topics[p[0]]) {
 			longest = max(longest, whole)
 		}
 	}
@@ -270,8 +348,8 @@ func (f *Finder) fit(d *findDoc, query map[string]float64, topics map[string]boo
 
 // Priors, by which a fit is multiplied.
 const (
-	phrasePrior = 0.75
-	rootPrior   = 1.2
+	phrasePrior = 0.7
+	rootPrior   = 1.4
 	scalePrior  = 1.3
 )
 
@@ -359,8 +437,13 @@ func root(w string) string {
 	return s
 }
 
+// denials lists words that deny the next ones; of what should be so, it is known
+// that it is not.
 func denials() []string {
-	return []string{"no", "not", "never", "without", "hardly", "cannot", "none", "neither", "nor"}
+	return []string{
+		"no", "not", "never", "without", "hardly", "cannot", "none", "neither", "nor",
+		"should", "should've", "supposed", "meant", "lacked", "lacking", "lacks", "missing", "forgot", "barely",
+	}
 }
 
 // joins reports whether a word holds speech together and tells nothing of food.
@@ -369,7 +452,7 @@ func joins(w string) bool {
 	case "a", "an", "the", "it", "its", "it's", "i", "i'm", "my", "me", "mine", "you", "your", "we", "our", "he",
 		"she", "they", "them", "their", "this", "that", "these", "those", "there", "here", "is", "was", "are",
 		"were", "be", "been", "being", "am", "do", "does", "did", "done", "has", "have", "had", "having", "will",
-		"would", "can", "could", "should", "may", "might", "must", "of", "to", "in", "on", "at", "by", "for", "from",
+		"would", "can", "could", "may", "might", "must", "of", "to", "in", "on", "at", "by", "for", "from",
 		"with", "into", "onto", "as", "and", "but", "or", "so", "if", "when", "while", "then", "than", "because",
 		"like", "just", "really", "very", "quite", "some", "any", "bit", "kind", "sort", "thing", "things", "what",
 		"which", "who", "how", "where", "up", "out", "when's", "it'd", "got", "get", "gets", "make", "makes", "made",

@@ -6,25 +6,76 @@ import (
 )
 
 // kinOf returns, for the root of an everyday word, the roots of those it
-// stands for when people tell what they noticed in food.
-func kinOf() map[string][]string {
-	out := map[string][]string{}
-	for _, group := range kinGroups() {
+// stands for when people tell what they noticed in food, the likeliest first;
+// and by the root of their first word, what turns of speech stand for.
+func kinOf() (kin map[string][]string, sayings map[string][]saying) {
+	kin, sayings = map[string][]string{}, map[string][]saying{}
+	for _, group := range slices.Concat(saidGroups(), kinGroups()) {
 		said, meant, _ := strings.Cut(group, ":")
+		var terms []string
+		for _, b := range strings.Fields(meant) {
+			for _, t := range findTerms(b) {
+				if !slices.Contains(terms, t) {
+					terms = append(terms, t)
+				}
+			}
+		}
 		for _, a := range strings.Fields(said) {
+			if strings.Contains(a, "+") {
+				words := strings.Split(a, "+")
+				for i, w := range words {
+					words[i] = root(w)
+				}
+				sayings[words[0]] = append(sayings[words[0]], saying{words, terms})
+				continue
+			}
 			denied := ""
 			if plain, ok := strings.CutPrefix(a, not); ok {
 				a, denied = plain, not
 			}
-			for _, b := range strings.Fields(meant) {
-				x, y := denied+root(a), root(b)
-				if x != y && !slices.Contains(out[x], y) {
-					out[x] = append(out[x], y)
+			x := denied + root(a)
+			for _, t := range terms {
+				if x != t && !slices.Contains(kin[x], t) {
+					kin[x] = append(kin[x], t)
 				}
 			}
 		}
 	}
+	return kin, sayings
+}
+
+// saying is a turn of speech by the roots of its words, and the terms of what it
+// stands for.
+type saying struct{ words, meant []string }
+
+// said returns the turns of speech in what was noticed.
+func (f *Finder) said(noticed string) []saying {
+	var roots []string
+	for _, w := range saidWords(noticed) {
+		roots = append(roots, root(w))
+	}
+	var out []saying
+	for i, r := range roots {
+		for _, s := range f.sayings[r] {
+			if follows(roots[i+1:], s.words[1:]) {
+				out = append(out, s)
+			}
+		}
+	}
 	return out
+}
+
+// follows reports whether words come in order with at most sayReach others
+// before each.
+func follows(roots, words []string) bool {
+	for _, w := range words {
+		i := slices.Index(roots[:min(len(roots), sayReach+1)], w)
+		if i < 0 {
+			return false
+		}
+		roots = roots[i+1:]
+	}
+	return true
 }
 
 // kinGroups lists what people say before the colon and what they may be after

@@ -10,7 +10,7 @@ import (
 // tastes dry"), and count for less.
 const (
 	smellFactor = 2
-	senseFactor = 1.2
+	senseFactor = 1.3
 )
 
 // sensesCued returns the factor of each sense for what was noticed: "smelt like
