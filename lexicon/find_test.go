@@ -42,14 +42,25 @@ func foundShare(t *testing.T, path string) (share float64, missed []string) {
 }
 
 // The phrasings were written without sight of the list. The search was tuned on
-// the first file (0.92 reached). Of the blind file the odd rows were learnt from
-// and the even ones measured on once before that: by the words of their writer
-// alone 0.60, with the first three answers judged as well 0.83; 0.91 is what both
-// halves reach now. The held file was never looked at (0.81 before these changes,
-// 0.84 now; for 3 of its 62 rows the list has none of the words wanted), so its
-// floor shows what a phrasing that nobody tuned for may hope for.
+// the first file, and has learnt from the odd rows of the blind one (first sight:
+// 0.60 by the words of their writer alone, 0.83 with the first three answers
+// judged as well) and from the second one (first sight: 0.55 and 0.78).
+//
+// Nobody has learnt from the files that end in -held, so their floors show what a
+// phrasing that nobody tuned for may hope for. The first was never looked at; for 3 of
+// its 62 rows the list has none of the words wanted. The rows of the second were
+// measured on before and after the search learnt from its other half, 0.51 and
+// 0.66 by the words of their writer alone, 0.74 and 0.81 with the answers judged
+// as well, and looked at only then, to judge the answers of both times without
+// knowing which was which.
 func TestEverydayPhrasingsFindTheWord(t *testing.T) {
-	for path, floor := range map[string]float64{"testdata/phrasings.tsv": 0.85, "testdata/phrasings-blind.tsv": 0.85, "testdata/phrasings-held.tsv": 0.82} {
+	for path, floor := range map[string]float64{
+		"testdata/phrasings.tsv":             0.9,
+		"testdata/phrasings-blind.tsv":       0.88,
+		"testdata/phrasings-second.tsv":      0.93,
+		"testdata/phrasings-held.tsv":        0.85,
+		"testdata/phrasings-second-held.tsv": 0.78,
+	} {
 		share, missed := foundShare(t, path)
 		t.Logf("%s: %.3f", path, share)
 		if path == "testdata/phrasings.tsv" {
@@ -108,6 +119,47 @@ func TestFindTellsTheFoodFromALikeness(t *testing.T) {
 	assert.Equal(t, "garlicky", f.Find("tasted of garlic", 1)[0].Word.Word)
 	assert.Equal(t, "grainy", f.Find("it feels like a lake", 1)[0].Word.Word)
 	assert.Equal(t, "sandy", f.Find("it looks like a lake", 1)[0].Word.Word)
+}
+
+// TestFindKnowsTurnsOfSpeech: they count as a whole, whatever stands between
+// their words; their words alone say something else.
+func TestFindKnowsTurnsOfSpeech(t *testing.T) {
+	f := lexicon.NewFinder(load(t).Words())
+	for _, c := range []struct{ noticed, has, hasNot string }{
+		{"it made my eyes water", "pungent", "watery"},
+		{"it made my eyes really, really water", "pungent", "watery"},
+		{"all the water came to the top", "watery", "pungent"},
+		{"you could stand a spoon in it", "gloopy", "spoonable"},
+	} {
+		var got []string
+		for _, w := range f.Find(c.noticed, 3) {
+			got = append(got, w.Word.Word)
+		}
+		assert.Contains(t, got, c.has, c.noticed)
+		assert.NotContains(t, got, c.hasNot, c.noticed)
+	}
+}
+
+// TestFindKnowsWhatShouldHaveBeen: what should be so is not.
+func TestFindKnowsWhatShouldHaveBeen(t *testing.T) {
+	f := lexicon.NewFinder([]lexicon.Word{
+		{Word: "snappy", Sense: lexicon.Touch, Means: "breaks with a snap"},
+		{Word: "soggy", Sense: lexicon.Touch, Means: "full of water"},
+	})
+	assert.Equal(t, "snappy", f.Find("biscuits that snap", 1)[0].Word.Word)
+	assert.Equal(t, "soggy", f.Find("biscuits that should snap", 1)[0].Word.Word)
+}
+
+// TestASlipThatSoundsTheSameCountsMore than one that makes another word.
+func TestASlipThatSoundsTheSameCountsMore(t *testing.T) {
+	f := lexicon.NewFinder([]lexicon.Word{
+		{Word: "claggy", Sense: lexicon.Touch, Means: "thick"},
+		{Word: "grainy", Sense: lexicon.Touch, Means: "like sand"},
+	})
+	alike, other := f.Find("cleggy", 1), f.Find("cladgy", 1)
+	require.NotEmpty(t, alike)
+	require.NotEmpty(t, other)
+	assert.Greater(t, alike[0].Fit, other[0].Fit)
 }
 
 func TestFindGivesAHeadwordOnce(t *testing.T) {
