@@ -43,6 +43,7 @@ func (d areas) read(r *reading) {
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
 		s.signs = append(s.signs, handled(s)...)
+		s.signs = append(s.signs, accounted(s)...)
 		slices.SortStableFunc(s.signs, func(a, b sign) int { return a.from - b.from })
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {

@@ -88,7 +88,7 @@ func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 		// alone as the next sentence.
 		return resultArea(a) && len(s.tokens) <= compact && i+1 < len(r.sentences) && confesses(&r.sentences[i+1]) && !s.has(lexicon.Improvement)
 	}
-	return tellsQuality(s) || len(s.why) > 0 && len(s.tokens) <= compact || fault(s) ||
+	return tellsQuality(s) || len(s.why) > 0 && len(s.tokens) <= compact || lacking(s) ||
 		i > 0 && fault(&r.sentences[i-1]) || i+1 < len(r.sentences) && amiss(&r.sentences[i+1])
 }
 
@@ -145,6 +145,18 @@ func fault(s *sentence) bool {
 	}
 	for i := range s.tokens {
 		if s.tokens[i].in("bit", "but", "although", "though", "rather", "slightly", "little", "only", "nearly", "almost", "still", "very", "really", "quite", "should", "some") {
+			return true
+		}
+	}
+	return false
+}
+
+// lacking reports whether a sentence that plans a change tells the fault in
+// it as well. A word of denial there is only part of the plan ("two lemons, not
+// one").
+func lacking(s *sentence) bool {
+	for i := range s.tokens {
+		if t := &s.tokens[i]; t.faulty() || t.in("too", "enough", "lacked", "problem", "wrong", "struggled", "messy", "late") {
 			return true
 		}
 	}

@@ -119,3 +119,47 @@ func portions(tokens []token, h hit) bool {
 	}
 	return false
 }
+
+// accounted finds a technique that only its reason shows: "I put the pieces in
+// big because I like them big", "they stuck because I didn't grease it". A step
+// of cooking is told with its cause, end or effect, and no other area of work is
+// what it was done for.
+func accounted(s *sentence) []sign {
+	if len(s.why) == 0 || isHeading(s) || startsWithHeading(s.tokens) {
+		return nil
+	}
+	for _, g := range s.signs {
+		if contains(workAreas(), g.area) || g.area == lexicon.Improvement {
+			return nil
+		}
+	}
+	for i := range s.tokens {
+		if stepTold(s.tokens, i) {
+			return []sign{{area: lexicon.Technique, told: true, from: i, to: i + 1}}
+		}
+	}
+	return nil
+}
+
+// stepTold reports whether the verb at token i tells a step of cooking that the
+// cook took or left out, in words that name the food or stand for it.
+func stepTold(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.card.works || !t.isVerb() || t.tag == "VBG" || t.describes() && t.tag == "VBN" || t.in("had", "have", "eat", "ate", "serve", "served", "took", "take", "get", "got") {
+		return false
+	}
+	if inPassing(tokens, i) || i > 0 && tokens[i-1].in("would", "'d", "will", "'ll", "could", "should", "might") {
+		return false
+	}
+	if s := subject(tokens, i); s >= 0 && !tokens[s].human() && !afterLinkingVerb(tokens, i) && i > 0 {
+		return false // "it spread": what the food did
+	}
+	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
+		if n := &tokens[j]; n.in("it", "them", "each", "everything") || n.kind.Food() {
+			return true
+		} else if n.pause() || n.joins() {
+			break
+		}
+	}
+	return afterLinkingVerb(tokens, i)
+}

@@ -123,7 +123,7 @@ func (d reasons) outcome(tokens []token, i int) bool {
 		if p.in("because", "so", ".", ";", "but", "until", "till", "when", "while", "if") {
 			return false
 		}
-		if p.isVerb() && (p.card.works || p.in("left", "let", "turned")) && !p.in("tasted", "taste", "cut", "served", "tried", "tested", "checked", "used") {
+		if p.isVerb() && p.tag != "VBG" && (p.card.works || p.in("left", "let", "turned")) && !p.in("tasted", "taste", "cut", "served", "tried", "tested", "checked", "used", "had") {
 			return j == 0 || !(tokens[j-1].in("was", "were", "is", "be"))
 		}
 	}
