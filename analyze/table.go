@@ -168,7 +168,7 @@ func lacking(s *sentence) bool {
 func amiss(s *sentence) bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("too", "n't", "not", "enough", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "hard", "worst", "nobody", "couldnt", "never", "without") {
+		if t.in("too", "enough", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "worst", "couldnt") {
 			return true
 		}
 	}
