@@ -162,6 +162,9 @@ func (d areas) signs(s *sentence) []sign {
 	}
 	for _, h := range hits {
 		area := lexicon.Area(h.Label)
+		if area == lexicon.Improvement && pluperfect(s.tokens, h) {
+			continue
+		}
 		if area == lexicon.Technique && (described[h.from] || !d.carriedOut(s, h, hits)) {
 			continue
 		}
@@ -173,6 +176,17 @@ func (d areas) signs(s *sentence) []sign {
 		}
 	}
 	return withoutBareSteps(s, out)
+}
+
+// pluperfect reports whether the "'d" that makes a sign of a plan stands for
+// "had": "cos I'd rolled it cold".
+func pluperfect(tokens []token, h hit) bool {
+	for i := h.from; i < h.to; i++ {
+		if tokens[i].norm == "'d" {
+			return hadBefore(tokens, i)
+		}
+	}
+	return false
 }
 
 // dangerArea returns the area that a sign of danger also speaks of.

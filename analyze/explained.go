@@ -2,6 +2,7 @@ package analyze
 
 import (
 	"sort"
+	"strings"
 
 	"saywhy/lexicon"
 )
@@ -112,16 +113,39 @@ func kindOf(tokens []token, w clause) link {
 	switch {
 	case t.norm == "from" || t.norm == "where":
 		return origin
-	case t.norm == "so" && plansAhead(tokens, w.from):
+	case t.norm == "so" && (plansAhead(tokens, w.from) || soThen(tokens, w.from)), t.in("would", "'d", "might", "will", "'ll", "could", "should"), besidePlan(tokens, w.from):
 		return plan
 	case t.norm == "so" && w.from+1 < len(tokens) && (tokens[w.from+1].human() || tokens[w.from+1].norm == "he" || tokens[w.from+1].norm == "she") && !wished(tokens, w.from):
 		return remedy
-	case t.in("because", "since", "as", "cause", "due", "owing", "given", "seeing", "now", "for", "down", "if", "when"):
+	case t.in("because", "since", "as", "cause", "due", "owing", "given", "seeing", "now", "down") || t.norm == "for" && w.from > 0 && tokens[w.from-1].norm == ",":
 		return cause
-	case t.norm == "to" || t.norm == "in" || t.norm == "before" || t.norm == "purpose":
+	case t.in("for", "if", "when"), t.norm == "to" || t.norm == "in" || t.norm == "before" || t.norm == "purpose":
 		return purpose
 	}
 	return result
+}
+
+// besidePlan reports whether the clause at token i, set beside another without
+// a word, tells a change: "crystals near the lid: I'd press paper on it".
+func besidePlan(tokens []token, i int) bool {
+	if i == 0 || i+1 >= len(tokens) || !tokens[i-1].in(",", ";", ":", "--", "-", "–") {
+		return false
+	}
+	return tokens[i].human() && (tokens[i+1].norm == "would" || tokens[i+1].norm == "'d" && !hadBefore(tokens, i+1)) || tokens[i].tag == "VB"
+}
+
+// hadBefore reports whether "'d" at token i stands for "had": a participle
+// follows that is no bare form ("I'd rolled it").
+func hadBefore(tokens []token, i int) bool {
+	j := i + 1
+	for j < len(tokens) && tokens[j].isAdv() {
+		j++
+	}
+	if j >= len(tokens) {
+		return false
+	}
+	t := &tokens[j]
+	return t.tagIn("VBN", "VBD") && t.norm != t.stem && !t.in("put", "cut", "let", "set", "like", "love") || strings.HasSuffix(t.norm, "ed") && t.isVerb()
 }
 
 // plansAhead reports whether a change for another time follows "so".
@@ -157,7 +181,7 @@ func dealtWith(tokens []token, i int) bool {
 		if t.in("had", "have") {
 			return j+1 < len(tokens) && tokens[j+1].norm == "to"
 		}
-		return !t.in("ate", "eat", "could", "can", "did", "served", "was", "were", "gave", "thought", "told")
+		return !t.in("ate", "eat", "could", "can", "did", "served", "knew", "know", "guess", "guessed", "was", "were", "gave", "thought", "told")
 	}
 	return false
 }
@@ -301,7 +325,7 @@ func halfEnd(tokens []token, i int) int {
 		if t.in(";", "but", "although", "though", "--", "...", ".") {
 			return j
 		}
-		if t.in("and", ",", "then") && opensClause(tokens, j+1) {
+		if t.in("and", ",", "then") && opensClause(tokens, j+1) || t.norm == "so" && plansAhead(tokens, j) {
 			return j
 		}
 		if len(tokens) > compact && j > i+3 && runsOn(tokens, j) {

@@ -49,6 +49,11 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	if tokens[v].in("be", "have") && i > 0 && !tokens[i-1].isNoun() {
 		return false
 	}
+	for j := i - 1; j >= 0 && j >= i-3; j-- {
+		if tokens[j].norm == "from" {
+			return false // "from pink to deep red"
+		}
+	}
 	if i == 0 || tokens[i-1].pause() && tokens[i-1].norm != "," {
 		return i == 0 && !tokens[v].in("be", "begin", "start", "conclude", "improve", "sum", "summarise", "finish", "summarize", "say") && hasMainClause(tokens, v)
 	}
