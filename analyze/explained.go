@@ -49,7 +49,7 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		// "It was lumpy, so I whisked it": the fault is why for the step, and
 		// the step is what became of the fault. "It was pink so I ate round
 		// it" tells no cause.
-		out = append(workOnly(left), right...)
+		out = append(workOnly(left), workOnly(right)...)
 		if dealtWith(s.tokens, w.from) {
 			out = append(out, resultOnly(left)...)
 		}
@@ -78,6 +78,9 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		// "… so it went soft", "which made it shiny": the quality that came
 		// of it. In the present it is a rule of the kitchen.
 		out = append(append(out, left...), right...)
+		if t.norm == "so" && len(resultOnly(right)) > 0 {
+			out = append(workOnly(left), right...) // what came of it, not what it came of
+		}
 		if present(s.tokens, w.from, to) {
 			out = append(append([]lexicon.Area{}, left...), workOnly(right)...)
 		}
