@@ -62,7 +62,7 @@ type Found struct {
 // NewFinder builds a Finder over words.
 func NewFinder(words []Word) *Finder {
 	f := &Finder{idf: map[string]float64{}, food: map[string]bool{}}
-	f.kin, f.sayings = kinOf()
+	f.kin, f.sayings = everydayKin() // only read
 	in := map[string]int{}
 	met := map[string][]string{} // many words are said of the same food
 	terms := func(text string) []string {

@@ -3,6 +3,7 @@ package lexicon
 import (
 	"slices"
 	"strings"
+	"sync"
 )
 
 // kinOf returns, for the root of an everyday word, the roots of those it
@@ -43,6 +44,9 @@ func kinOf() (kin map[string][]string, sayings map[string][]saying) {
 	}
 	return kin, sayings
 }
+
+// everydayKin is kinOf, worked out once: it is the same for every list.
+var everydayKin = sync.OnceValues(kinOf)
 
 // saying is a turn of speech by the roots of its words, and the terms of what it
 // stands for.
