@@ -67,7 +67,7 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 // food was.
 func describes(s *sentence, j judgement) bool {
 	for _, g := range s.signs {
-		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from {
+		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from || familiar(s.tokens, g) {
 			continue
 		}
 		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && sameFood(s.tokens, j, g.from) {
@@ -80,6 +80,16 @@ func describes(s *sentence, j judgement) bool {
 		}
 	}
 	return elaborated(s, j)
+}
+
+// familiar reports a likeness to a place or a person ("like my uncle's shop"):
+// who was never there learns nothing of the food.
+func familiar(tokens []token, g sign) bool {
+	if g.to <= g.from || g.to > len(tokens) || tokens[g.from].norm != "like" {
+		return false
+	}
+	last := &tokens[g.to-1]
+	return last.kind == lexicon.Place || last.kind == lexicon.Person || last.in("shop", "home", "one", "ones", "restaurant", "cafe")
 }
 
 // elaborated reports whether a later clause tells what the judged food did or
@@ -129,11 +139,10 @@ func placed(tokens []token, i int) bool {
 // of the same matter. Where a text without marks is one sentence, what was said
 // some clauses before is another matter.
 func closeTo(tokens []token, j judgement, i int) bool {
-	back := 2 * reach
-	if len(tokens) > 3*reach {
-		back = reach / 2
+	if len(tokens) <= 3*reach {
+		return true
 	}
-	return i > j.from-back && i < j.to+reach
+	return i > j.from-reach/2 && i < j.to+reach
 }
 
 // sameFood reports whether the description at token i can be of the judged
@@ -303,6 +312,9 @@ func workGoesOn(next *sentence, j judgement) bool {
 	}
 	if j.of == judgedPerson && humanFirst(next.tokens) && actBefore(next.tokens, min(len(next.tokens), reach/2)) {
 		return true // "She did well. She put the hot tray down on a mat"
+	}
+	if j.of == judgedWork && len(next.why) > 0 {
+		return true
 	}
 	for _, a := range workAreas() {
 		if tellsOf(next, a) {

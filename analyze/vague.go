@@ -82,16 +82,7 @@ func judgingSpans(tokens []token, hits []hit) []judgingSpan {
 
 // wholePhrase reports whether all words of a hit make up the judging phrase
 // ("spot on"), not only the last one ("went well", "a disaster").
-func wholePhrase(h hit) bool {
-	first := h.Parts[0]
-	for _, w := range first.Words {
-		switch w {
-		case "spot", "top", "first", "out", "to", "up", "well", "bang", "on", "nothing", "something", "crowd", "just", "fair":
-			return true
-		}
-	}
-	return len(h.Parts) == 2 && len(first.Stems) == 1 && (first.Stems[0] == "all" || first.Stems[0] == "o")
-}
+func wholePhrase(h hit) bool { return len(h.Parts) == 1 }
 
 // saidOf reports whether slang at token i is said of the food or the work as a
 // quality: after a linking verb whose subject is no person, or alone.
@@ -102,8 +93,8 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
-	if i+2 < len(tokens) && tokens[i+1].in("and", ",") && tokens[i+2].describes() {
-		return false // "cool and tangy"
+	if tokens[i].norm == "mint" && i+2 < len(tokens) && tokens[i+1].in("and", ",") && tokens[i+2].describes() {
+		return false // "mint and lemony"
 	}
 	v := predicateOf(tokens, i)
 	if v < 0 {
@@ -144,6 +135,9 @@ func (d judging) aside(tokens []token, from, to int) bool {
 	if t.in("ok", "okay", "right", "well") && from == 0 && (to >= len(tokens) || tokens[to].in(",", "so", "um", "well", "then", "right", "basically")) && to < len(tokens) {
 		return true
 	}
+	if t.norm == "well" && to < len(tokens) && tokens[to].norm == "," && from > 0 && (tokens[from-1].pause() || tokens[from-1].in("and", "but", "so")) {
+		return true // "and, well, I dropped it"
+	}
 	if t.in("ok", "okay", "right") && from == 0 && to < len(tokens) && (subjectPronoun(tokens[to].norm) || tokens[to].human() || tokens[to].in("the", "my", "here", "today", "first")) {
 		return true // "ok mum says": a way to begin
 	}
@@ -157,7 +151,7 @@ func (d judging) aside(tokens []token, from, to int) bool {
 		}
 	}
 	if t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad") && from > 0 && to-from == 1 {
-		if v := predicateOf(tokens, from); v >= 0 && tokens[v].in("is", "'s", "was", "'m", "am", "feel", "feels", "felt", "feeling", "be", "are", "were") {
+		if v := predicateOf(tokens, from); v >= 0 && tokens[v].in("is", "'s", "was", "'m", "am", "seem", "seems", "seemed", "feel", "feels", "felt", "feeling", "be", "are", "were") {
 			if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && tokens[to].in("at")) {
 				return t.norm != "good" && t.norm != "great" || tokens[v].in("feel", "felt", "feeling", "feels")
 			}

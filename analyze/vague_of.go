@@ -242,6 +242,10 @@ func actBefore(tokens []token, i int) bool {
 func didThing(tokens []token, i int) bool {
 	t := &tokens[i]
 	object := i+1 < len(tokens) && (tokens[i+1].tagIn("DT", "PRP$") || tokens[i+1].isNoun() || tokens[i+1].in("it", "them"))
+	if t.tag == "VBG" && i > 0 {
+		n := subject(tokens, i)
+		return n >= 0 && tokens[n].human() && afterLinkingVerb(tokens, i) // "I was still washing up"
+	}
 	if !t.tagIn("VBD", "VBZ", "VBP", "VBN") || linkingVerb(t.norm) && !(object && t.in("turned", "kept", "keep", "turn")) {
 		return false
 	}
