@@ -148,7 +148,7 @@ func hadBefore(tokens []token, i int) bool {
 		return false
 	}
 	t := &tokens[j]
-	return t.tagIn("VBN", "VBD") && t.norm != t.stem && !t.in("put", "cut", "let", "set", "like", "love") || strings.HasSuffix(t.norm, "ed") && t.isVerb()
+	return t.tagIn("VBN", "VBD") && !t.in("put", "cut", "let", "set", "like", "love", "spread", "split", "come", "run", "read", "hit", "beat") || t.in("left", "lost", "gone", "been", "done", "made", "got", "broken", "forgotten") || strings.HasSuffix(t.norm, "ed") && t.isVerb()
 }
 
 // plansAhead reports whether a change for another time follows "so".

@@ -135,7 +135,7 @@ func repair(tokens []token, words *vocabulary) {
 	for i := range tokens {
 		t := &tokens[i]
 		switch {
-		case t.norm == "to" && i+1 < len(tokens) && tokens[i+1].in("much", "many", "long", "hot", "hard", "sweet", "salty", "dry", "thick", "thin", "wet", "runny", "sticky", "big", "small", "early", "late", "soft", "strong", "spicy", "high", "low", "short", "soon", "little", "fast", "quick", "heavy", "bland", "bitter", "chewy", "tough", "sour", "close", "dark"):
+		case t.norm == "to" && i+1 < len(tokens) && tokens[i+1].in("much", "many", "long", "hot", "hard", "sweet", "salty", "dry", "thick", "thin", "wet", "runny", "sticky", "big", "small", "early", "late", "soft", "strong", "spicy", "high", "low", "short", "soon", "little", "fast", "quick", "heavy", "bland", "bitter", "chewy", "tough", "sour", "close", "dark") && !worksOn(tokens, i+1):
 			// "to much", "to hard": too, one letter short.
 			t.norm, t.tag = "too", "RB"
 			t.stem = "too"
@@ -269,6 +269,12 @@ func linkingVerb(w string) bool {
 		return true
 	}
 	return false
+}
+
+// worksOn reports whether a word that is an adjective elsewhere is a verb with
+// its object at token i: "had to thin it", "to dry them".
+func worksOn(tokens []token, i int) bool {
+	return tokens[i].in("dry", "thin", "sour", "close") && i+1 < len(tokens) && tokens[i+1].in("it", "them", "the", "my", "her", "his")
 }
 
 // tagIn reports whether the token has one of the part-of-speech tags.

@@ -111,6 +111,10 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 			return i - 2, clauseHas(tokens, i, "come", "comes", "came", "gets", "got") // "which is where the shine comes from"
 		}
 		return i, (next(1).human() || next(1).in("it", "they")) && (next(2).in("stopped", "forgot", "missed", "caught", "did", "had", "was", "burnt", "touched") || next(2).norm == "n't")
+	case "(":
+		return i + 1, lackSetApart(tokens, i)
+	case "think", "suspect", "reckon", "guess", "bet":
+		return i - 1, i > 0 && hedgedCause(tokens, i)
 	case "blame", "blames", "blamed", "blaming":
 		return i, i > 0 && i+1 < len(tokens) && prev.norm != "to"
 	case "way":
@@ -128,7 +132,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		}
 		return i, d.generalTruth(tokens, i) || t.norm == "if" && d.wouldDiffer(tokens, i)
 	case "and":
-		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i)
+		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || excessThen(tokens, i)
 	case "then":
 		return i, thenSpared(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
@@ -203,7 +207,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || d.beside(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":
 		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
-	case "went", "came", "goes", "turns", "splashed", "spat", "exploded", "burst", "flew", "slid", "slipped", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
+	case "went", "came", "goes", "turns", "splashed", "splattered", "spat", "exploded", "burst", "flew", "slid", "slipped", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
 		return i, d.follows(tokens, i)
 	}
 	if t.isAdj() || t.isAdv() {

@@ -39,6 +39,82 @@ func (d reasons) beside(tokens []token, i int) bool {
 	return false
 }
 
+// hedgedCause: "stodgy, I think I squeezed it too hard": behind a quality, what
+// somebody thinks was done too much or too little.
+func hedgedCause(tokens []token, i int) bool {
+	j := i + 1
+	if j < len(tokens) && tokens[j].norm == "that" {
+		j++
+	}
+	if !tokens[i-1].in("i", "we") || j+2 >= len(tokens) || !tokens[j].human() {
+		return false
+	}
+	wrong := false
+	for k := j + 1; k < len(tokens) && k < j+reach && !tokens[k].pause(); k++ {
+		if tokens[k].tagIn("VBZ", "VBP") || tokens[k].in("would", "will", "'ll", "wo") {
+			return false
+		}
+		wrong = wrong || tokens[k].in("too", "to", "enough", "only", "n't", "forgot") || k+1 < len(tokens) && tokens[k+1].in("much", "many") && tokens[k].norm == "so"
+	}
+	left := half{tokens: tokens, from: max(0, i-1-reach), to: i - 1}
+	return wrong && left.described()
+}
+
+// hadTo: "the dough was sticky and I had to add flour": a quality, and what it
+// made somebody do.
+func hadTo(tokens []token, i int) bool {
+	if i < 2 || i+4 >= len(tokens) || !tokens[i+1].human() || tokens[i+2].norm != "had" || tokens[i+3].norm != "to" {
+		return false
+	}
+	h := half{tokens: tokens, from: clauseStart(tokens, i-1), to: i}
+	return h.described() || h.faulty()
+}
+
+// excessThen: "too much milk and the whole thing went runny", "I forgot the
+// yeast and they stayed flat", "on far too early and had gone claggy": what was
+// done too much or left out, and the state it led to.
+func excessThen(tokens []token, i int) bool {
+	excess := false
+	for j := i - 1; j >= 0 && j >= i-10 && !tokens[j].in("because", "so", "but", ".", ";"); j-- {
+		t := &tokens[j]
+		excess = excess || t.norm == "forgot" || t.norm == "too" && tokens[j+1].in("much", "many", "long", "early", "late", "high", "hot", "few", "little", "soon", "hard", "fast")
+	}
+	if !excess {
+		return false
+	}
+	for j := i + 1; j+1 < len(tokens) && j <= i+6; j++ {
+		t := &tokens[j]
+		if t.pause() || t.joins() || t.in("i", "we", "he", "she", "you") {
+			return false
+		}
+		if t.in("was", "were") {
+			n := &tokens[j+1]
+			return n.isAdj() || n.isAdv() || n.describes() || n.in("like", "a", "all")
+		}
+		if t.in("went", "gone", "stayed", "turned", "came", "got", "became", "looked", "tasted", "felt", "burnt", "stuck", "split", "sank", "spread") {
+			return true
+		}
+	}
+	return false
+}
+
+// lackSetApart: "Dad read it out (I'd lost my glasses)", "nan 7/10 (no teeth)":
+// in brackets, what somebody had not or what had gone wrong before.
+func lackSetApart(tokens []token, i int) bool {
+	if i == 0 || i+2 >= len(tokens) {
+		return false
+	}
+	if tokens[i+1].norm == "no" {
+		return tokens[i+2].isNoun() && i+3 < len(tokens) && tokens[i+3].norm == "for"
+	}
+	h := half{tokens: tokens, from: i + 1, to: min(len(tokens), clauseEnd(tokens, i+1)), start: i + 1}
+	s, v := h.verb()
+	if s < 0 || v < 0 || v+1 >= h.to {
+		return false
+	}
+	return h.tokens[v].in("had", "'d") && hadBefore(tokens, v) || h.tokens[v+1].norm == "n't" && h.tokens[s].human() || h.tokens[v].in("make", "makes", "hurt", "hurts")
+}
+
 // toldAs: "it paid off: nothing dried out", "that made all the difference: …":
 // a step that told, and behind a colon how.
 func toldAs(tokens []token, i int) bool {

@@ -212,9 +212,9 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	if h >= 0 && h+1 < len(tokens) && tokens[h+1].norm == "being" {
 		return true // "from the oven being too hot"
 	}
-	if v := &tokens[i+1]; v.card.works && strings.HasSuffix(v.norm, "ing") {
+	if v := &tokens[i+1]; (v.card.works || v.tag == "VBG") && strings.HasSuffix(v.norm, "ing") {
 		// "bitter from burning the garlic", "that was from boiling it hard"
-		return i > 1 && (tokens[i-1].in("was", "is", "came", "comes", "probably", "just") || tokens[i-1].describes() || tokens[i-2].describes() || tokens[i-1].tag == "VBN")
+		return i > 1 && (tokens[i-1].in("was", "is", "probably") || tokens[i-1].describes() || tokens[i-2].describes() || v.card.works && tokens[i-1].tag == "VBN" || tokens[i-1].isAdj() && linkingVerb(tokens[i-2].norm) || tokens[i-1].in("ached", "hurt", "aching", "sore", "tired"))
 	}
 	if h < 0 || !tokens[h].kind.Food() && tokens[h].kind != lexicon.NoKind && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
 		return false

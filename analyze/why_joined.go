@@ -183,7 +183,7 @@ func (d reasons) as(tokens []token, i int) bool {
 	// Find the verb of its subject. A noun without an article names a role
 	// ("as head of …") unless its verb follows at once.
 	far := i + 9
-	if n.isNoun() && n.tag != "NNS" && !(i > 0 && tokens[i-1].norm == ",") || n.tag == "NNS" && i+2 < len(tokens) && tokens[i+2].tag == "IN" {
+	if n.isNoun() && n.tag != "NNS" && !n.in("everything", "everyone", "everybody", "nothing", "nobody", "something") && !(i > 0 && tokens[i-1].norm == ",") || n.tag == "NNS" && i+2 < len(tokens) && tokens[i+2].tag == "IN" {
 		far = i + 3
 	}
 	for j := i + 1; j < len(tokens) && j <= far; j++ {
@@ -200,7 +200,7 @@ func (d reasons) as(tokens []token, i int) bool {
 		if !t.isVerb() && !t.in("'s", "'re", "'m", "'d", "'ve", "'ll") {
 			continue
 		}
-		if j+1 < len(tokens) && tokens[j+1].tagIn("VBD", "MD") && tokens[j].tagIn("VBZ", "VBP", "VBD") && (n.tag == "DT" || n.tag == "PRP$") {
+		if j+1 < len(tokens) && (tokens[j+1].tagIn("VBD", "MD") || tokens[j+1].in("are", "is")) && tokens[j].tagIn("VBZ", "VBP", "VBD") && (n.tag == "DT" || n.tag == "PRP$") {
 			continue // "as the bottom leaves had": a noun taken for a verb
 		}
 		if t.tag == "VBG" || t.tag == "VBN" && !t.in("had", "forgot") {

@@ -44,8 +44,9 @@ func (d reasons) forgotten(tokens []token, i int) bool {
 	return false
 }
 
-// faultThenEffect: "too much oil, they left a greasy patch": a note of too much
-// or too little, then a clause with what it led to.
+// faultThenEffect: "too much oil, they left a greasy patch", "not enough salt,
+// it tasted of nothing": a note of too much or too little, then a clause with
+// what it led to.
 func faultThenEffect(tokens []token, i int) bool {
 	fault := false
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
@@ -56,9 +57,9 @@ func faultThenEffect(tokens []token, i int) bool {
 		if t.tagIn("VBD", "VBZ", "VBP", "MD") || t.joins() {
 			return false
 		}
-		fault = fault || t.norm == "too" && j+2 < i
+		fault = fault || t.norm == "too" && j+2 < i || t.norm == "enough" && j > 0 && tokens[j-1].in("not", "nowhere")
 	}
-	return fault && i+2 < len(tokens) && tokens[i+1].in("it", "they") && tokens[i+2].isVerb()
+	return fault && i+2 < len(tokens) && (tokens[i+1].in("it", "they", "we", "everyone") || tokens[i+1].tag == "DT") && opensClause(tokens, i+1)
 }
 
 // changeAndFault: a change without a verb beside the fault that it would mend:

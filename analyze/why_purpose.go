@@ -151,6 +151,8 @@ func guards(tokens []token, v int) bool {
 		return n.in("it", "them", "the", "my", "me", "any", "her", "his", "anyone", "anybody") || n.tag == "VBG"
 	case "get":
 		return n.norm == "rid" || n.in("the", "air", "all") && v+3 < len(tokens) && (tokens[v+3].in("off", "out", "in", "into") || tokens[v+2].in("into", "in"))
+	case "give", "bulk", "lift", "balance", "brighten", "sharpen", "sweeten", "thicken", "loosen", "liven", "cut":
+		return n.in("it", "them") || tokens[v].norm == "cut" && v+2 < len(tokens) && tokens[v+1].norm == "through"
 	case "save":
 		return n.in("time", "on", "washing")
 	}
