@@ -43,7 +43,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	case judgedWork, judgedPerson, judgedAct:
 		return toldOfWork(s, j) || next != nil && workGoesOn(next, j)
 	}
-	return describes(s, j) || j.note && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
+	return describes(s, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
 }
 
 // namesWhat reports whether the judgement is a heading for what follows ("What
@@ -70,12 +70,12 @@ func describes(s *sentence, j judgement) bool {
 		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from || familiar(s.tokens, g) {
 			continue
 		}
-		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && sameFood(s.tokens, j, g.from) {
+		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && sameFood(s.tokens, j, g.from, g.to) {
 			return true
 		}
 	}
 	for _, w := range s.sensory { // those only wished for are no signs
-		if w.supposed && !w.other && j.sense == "" && closeTo(s.tokens, j, w.from) && sameFood(s.tokens, j, w.from) {
+		if w.supposed && !w.other && j.sense == "" && closeTo(s.tokens, j, w.from) && sameFood(s.tokens, j, w.from, w.to) {
 			return true
 		}
 	}
@@ -145,17 +145,20 @@ func closeTo(tokens []token, j judgement, i int) bool {
 	return i > j.from-reach/2 && i < j.to+reach
 }
 
-// sameFood reports whether the description at token i can be of the judged
+// sameFood reports whether the description at tokens[i:to] can be of the judged
 // food: no other part is its subject, and "but" with another subject does not
 // stand between.
-func sameFood(tokens []token, j judgement, i int) bool {
+func sameFood(tokens []token, j judgement, i, to int) bool {
 	if contrasted(tokens, j, i) {
 		return false
 	}
 	if j.topic == "" {
 		return true
 	}
-	n := describedNoun(tokens, i)
+	if i >= j.to && predicateOf(tokens, i) < 0 {
+		return true // ", crisp edges", ", no lumps"
+	}
+	n := describedNoun(tokens, to-1)
 	if someOf(j.topic) && i < j.from {
 		return false // what comes before is said of the others
 	}
@@ -285,7 +288,7 @@ func goesOn(s *sentence, topic string) bool {
 // work: what was done, by what means, why, or what came of it.
 func toldOfWork(s *sentence, j judgement) bool {
 	start := clauseStart(s.tokens, j.from)
-	if predicateOf(s.tokens, j.from) < 0 {
+	if !j.verb && predicateOf(s.tokens, j.from) < 0 {
 		start = j.from // a word of praise beside the clause, not its verb's
 	}
 	for _, g := range s.signs {
@@ -349,6 +352,9 @@ func reasonFollows(s *sentence, j judgement) bool {
 func deedBeside(s *sentence, j judgement) bool {
 	tokens := s.tokens
 	start, end := clauseStart(tokens, j.from), clauseEnd(tokens, j.to-1)
+	if end+2 < len(tokens) && j.of == judgedWork && tokens[end].in("so", "because") {
+		return true
+	}
 	if end < len(tokens) && !tokens[end].in("and", "&", "then") {
 		stop := clauseEnd(tokens, min(end+1, len(tokens)-1))
 		for i := end; i < stop && i < len(tokens); i++ {
@@ -365,7 +371,7 @@ func deedBeside(s *sentence, j judgement) bool {
 	if j.of != judgedAct && j.of != judgedPerson {
 		return false
 	}
-	if predicateOf(tokens, j.from) < 0 {
+	if !j.verb && predicateOf(tokens, j.from) < 0 {
 		for i := start; i < j.from; i++ {
 			if didThing(tokens, i) {
 				return true

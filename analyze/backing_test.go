@@ -40,6 +40,9 @@ func TestWhatBacksAJudgement(t *testing.T) {
 			{"mine were rubbish they were hard as rocks", "rubbish"},
 			{"These were delicious. They were sticky and dark.", "delicious"},
 			{"It has a lovely crisp shell.", "lovely"},
+			{"The custard was perfect, no lumps.", "perfect"},
+			{"It smelt amazing, like my uncle's shop.", "amazing!"},
+			{"It was alright but it needed more salt.", "alright"},
 			{"My risotto was a flop because it was gluey.", "flop"},
 		}},
 		{"food is not backed by how it was made or by who ate it", [][2]string{
@@ -89,6 +92,8 @@ func TestWhatBacksAJudgement(t *testing.T) {
 			{"I was well organised as I had read the recipe the night before.", "well organised"},
 			{"Safety was good. The bread was crusty.", "good!"},
 			{"Independence: fine.", "fine!"},
+			{"My timings were bad so dinner was an hour late.", "bad"},
+			{"She coped well.", "well!"},
 			{"My rolling was better than last time because I turned the dough a quarter after each roll.", "better"},
 		}},
 		{"praise of a person is backed by what they did", [][2]string{

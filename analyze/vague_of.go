@@ -26,7 +26,8 @@ type judgement struct {
 	topic string        // the part or the portion; "" where it is the whole
 	area  lexicon.Area  // of work named by its area ("Safety was good")
 	alone bool          // the sentence is the judgement and nothing else
-	note  bool          // neither noun nor verb says what is judged
+	deeds bool          // what was done tells of it too: of a note without noun or verb, of presentation
+	verb  bool          // it belongs to a verb of doing ("coped well")
 }
 
 // judgementOf decides what a word is said of: what the word itself can be said
@@ -38,13 +39,13 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.area = judgedArea(tokens, v)
 		return j
 	}
-	if h := phraseHead(tokens, v.to-1); h >= 0 && (tokens[h].kind == lexicon.Tool || !portion(&tokens[h])) {
+	if h := phraseHead(tokens, v.to-1); h >= 0 && !tokens[v.to].in("so", "but") && (tokens[h].kind == lexicon.Tool || !portion(&tokens[h])) {
 		if j.byNoun(tokens, h) {
 			return j
 		}
 	}
 	if of, ok := kindOfVerb(tokens, v); ok {
-		j.of = of
+		j.of, j.verb = of, true
 		j.area = judgedArea(tokens, v)
 		return j
 	}
@@ -75,7 +76,7 @@ func (j *judgement) byNote(tokens []token) {
 			return
 		}
 	}
-	j.note = true
+	j.deeds = true
 	if sense, ok := headingSense(tokens); ok {
 		j.sense = sense
 	} else if a := headingArea(tokens); contains(workAreas(), a) {
@@ -114,7 +115,7 @@ func kindOfWord(tokens []token, v *vagueWord) (judged, bool) {
 func (j *judgement) byNoun(tokens []token, n int) bool {
 	t := &tokens[n]
 	if s, ok := senseOfNoun(t.norm); ok {
-		j.sense = s
+		j.sense, j.deeds = s, laidOut(t)
 		return true
 	}
 	if a := areaOfNoun(t.norm); a != "" {
@@ -167,7 +168,7 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 func (j *judgement) bySubject(tokens []token, n, p int) {
 	t := &tokens[n]
 	if s, ok := senseOfNoun(t.norm); ok {
-		j.sense = s
+		j.sense, j.deeds = s, laidOut(t)
 		return
 	}
 	if a := areaOfNoun(t.norm); a != "" {
@@ -200,6 +201,10 @@ func relative(tokens []token, i int) bool {
 	return start > 0 && tokens[start-1].norm == "which"
 }
 
+// laidOut reports whether a noun names how food was laid out, which is told by
+// doing it as much as by how it looked.
+func laidOut(t *token) bool { return t.in("presentation", "decoration", "plating") }
+
 // judgedArea returns the area of work that the clause names.
 func judgedArea(tokens []token, v *vagueWord) lexicon.Area {
 	for i := clauseStart(tokens, v.from); i < clauseEnd(tokens, v.to-1); i++ {
@@ -212,7 +217,7 @@ func judgedArea(tokens []token, v *vagueWord) lexicon.Area {
 
 // areaOfNoun returns the area of work that a noun names.
 func areaOfNoun(w string) lexicon.Area {
-	switch w {
+	switch singular(w) {
 	case "safety":
 		return lexicon.Safety
 	case "hygiene", "cleanliness":
@@ -221,7 +226,7 @@ func areaOfNoun(w string) lexicon.Area {
 		return lexicon.Organisation
 	case "independence":
 		return lexicon.Independence
-	case "technique", "techniques", "skill", "skills", "chopping", "kneading", "rolling", "crimping", "whisking", "folding", "slicing":
+	case "technique", "skill", "chopping", "kneading", "rolling", "crimping", "whisking", "folding", "slicing":
 		return lexicon.Technique
 	}
 	return ""
