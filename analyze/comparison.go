@@ -34,7 +34,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 	for i := range tokens {
 		t := &tokens[i]
 		switch {
-		case t.norm == "like" && d.likens(tokens, i):
+		case t.norm == "like" && d.likens(tokens, i) && namesThing(tokens[i+1:likenessEnd(tokens, i+1)]):
 			add(i, likenessEnd(tokens, i+1), d.likenessSense(tokens, found, i))
 		case t.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "as" && (tokens[i+1].isAdj() || tokens[i+1].describes()) && i+3 < len(tokens) && (tokens[i+3].tag == "DT" || tokens[i+3].isNoun() || tokens[i+3].isAdj()):
 			if tokens[i+1].in("soon", "long", "much", "well", "many", "good", "far", "bad", "quick", "fast", "easy") {
@@ -69,6 +69,16 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			add(i-1, i, lexicon.Sight)
 		case i > 0 && d.colourOf(tokens, i):
 			add(i, i+1, lexicon.Sight)
+		case flavouring(t) && amountOf(tokens, i) >= 0:
+			at := amountOf(tokens, i)
+			add(at, i+1, lexicon.Tongue)
+			for n := range found {
+				if found[n].from == at { // heavy, listed by itself
+					found[n] = candidate{from: at, to: i + 1, readings: []sensed{{sense: lexicon.Tongue}}, open: true}
+				}
+			}
+		case d.madeOfFood(t):
+			add(i, i+1, foodSense(tokens, i))
 		case d.openAdjective(tokens, i):
 			add(i, i+1, d.likenessSense(tokens, found, i))
 		}
@@ -109,7 +119,7 @@ func (d sensing) likens(tokens []token, i int) bool {
 	if next.tag == "WRB" || next.in("mine", "yours", "ours", "hers", "last", "when", "if") || next.in("my", "his", "her", "our", "the") && i+2 < len(tokens) && tokens[i+2].in("last", "first", "other", "usual", "recipe", "picture", "photo", "previous", "nose", "mouth") {
 		return false
 	}
-	if next.tag == "PRP" || next.in("i", "we", "that", "this", "to", "it", "them", "how", "him", "her", "lots", "crazy", "mad", "8", "an") && next.norm != "an" || next.tag == "CD" || next.kind == lexicon.Person || next.pause() || next.in("my", "his", "her") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Person && !(i+3 < len(tokens) && (tokens[i+3].kind != lexicon.NoKind || tokens[i+3].isNoun() || tokens[i+3].norm == "'s")) {
+	if next.tag == "PRP" || next.in("i", "we", "that", "this", "to", "it", "them", "how", "him", "her", "lots", "crazy", "mad", "8", "an") && next.norm != "an" || next.tag == "CD" || next.kind == lexicon.Person || next.pause() || next.in("my", "his", "her", "your", "our", "their") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Person && !(i+3 < len(tokens) && (tokens[i+3].kind != lexicon.NoKind || tokens[i+3].isNoun() || tokens[i+3].norm == "'s")) {
 		return false
 	}
 	if i > 0 {
@@ -344,6 +354,20 @@ func (d sensing) openAdjective(tokens []token, i int) bool {
 		return false
 	}
 	return !d.inertSubject(tokens, candidate{from: i, to: i + 1})
+}
+
+// namesThing reports whether a likeness names something it is like; "like
+// proper golden" and "like a minute" only fill.
+func namesThing(likeness []token) bool {
+	for i := range likeness {
+		switch t := &likeness[i]; {
+		case t.kind == lexicon.Time:
+			return false
+		case t.isNoun() && t.norm != "nothing", t.kind != lexicon.NoKind, t.tag == "VBG":
+			return true
+		}
+	}
+	return false
 }
 
 // colourOf reports whether token i tells the colour in "the colour was (a)

@@ -62,7 +62,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	var found []candidate
 	end := 0 // of the last one found
 	for _, c := range s.listed {
-		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || !d.describesFood(tokens, c) {
+		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || !d.describesFood(tokens, c) {
 			continue
 		}
 		found = append(found, c)
@@ -78,6 +78,9 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 			supposed: supposed(tokens, c.from),
 			other:    otherTime(tokens, c.from),
 		}
+		if w.supposed && event(tokens, c) {
+			continue // "so it could not drip": nothing dripped, and no quality is told
+		}
 		r := d.choose(tokens, found, n, heading)
 		w.sense, w.word = r.sense, r.head
 		out = append(out, w)
@@ -91,7 +94,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 func joinNeighbours(tokens []token, found []candidate) []candidate {
 	var out []candidate
 	for _, c := range found {
-		if n := len(out); n > 0 && !c.open && !out[n-1].open && out[n-1].to == c.from && tokens[c.from].norm != "like" && !namesSense(&tokens[c.from]) && !endsInVerb(tokens, out[n-1]) && !(tokens[out[n-1].to-1].isNoun() && (tokens[c.from].tag == "VBN" || tokens[c.from].tag == "VBD")) && tokens[out[n-1].to-1].word && (sharesSense(out[n-1], c) && !gloss(&tokens[out[n-1].to-1]) || shades(tokens, out[n-1], c)) && !tokens[c.from].isVerbForm() {
+		if n := len(out); n > 0 && joins(tokens, out[n-1], c) {
 			c.from = out[n-1].from
 			out[n-1] = c
 			continue
@@ -99,6 +102,26 @@ func joinNeighbours(tokens []token, found []candidate) []candidate {
 		out = append(out, c)
 	}
 	return out
+}
+
+// joins reports whether b goes on with the phrase a, which stands right before.
+func joins(tokens []token, a, b candidate) bool {
+	last, first := &tokens[a.to-1], &tokens[b.from]
+	if a.to != b.from || a.open || b.open || !last.word || first.norm == "like" || first.isVerbForm() {
+		return false
+	}
+	if namesSense(first) {
+		// "a yellow tint", "an oily sheen": one thing seen.
+		return first.in("tint", "tinge", "sheen", "hue") && last.isAdj()
+	}
+	if last.isNoun() && (first.tag == "VBN" || first.tag == "VBD") {
+		return false
+	}
+	if endsInVerb(tokens, a) {
+		// "went dark | brown": the colour goes on.
+		return last.in("dark", "pale", "light", "deep", "bright") && sharesSense(a, b)
+	}
+	return sharesSense(a, b) && !gloss(last) || shades(tokens, a, b)
 }
 
 // namesSense reports whether the token is the noun of a sense: "a warm | smell

@@ -152,6 +152,9 @@ func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
 			}
 		}
 		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") {
+			if j+1 < len(tokens) && tokens[j+1].norm == "of" && s == lexicon.Sight && commaBetween(tokens, j, i) {
+				break // "the colour of toffee, crackly, herby"
+			}
 			return s, true
 		}
 		if s, ok := senseOfVerb(tokens[j].norm); ok {
@@ -162,6 +165,16 @@ func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
 		}
 	}
 	return "", false
+}
+
+// commaBetween reports whether a comma stands between the tokens a and b.
+func commaBetween(tokens []token, a, b int) bool {
+	for j := a + 1; j < b; j++ {
+		if tokens[j].norm == "," {
+			return true
+		}
+	}
+	return false
 }
 
 // overruled returns the sense where the list's own does not hold: a form whose
@@ -179,11 +192,15 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 		}
 		return false
 	}
+	if seenThickness(tokens, c) || c.to-c.from > 1 && strings.HasPrefix(tokens[c.from].norm, "look") ||
+		c.to < len(tokens) && tokens[c.to].norm == "looking" {
+		return lexicon.Sight, true // "raw looking"
+	}
+	if tokens[c.from].norm == "flat" && c.to-c.from == 1 && d.tastes(tokens, c.from) {
+		return lexicon.Tongue, true // "flat and dusty on the tongue"
+	}
 	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
 		return u, true
-	}
-	if seenThickness(tokens, c) || c.to-c.from > 1 && strings.HasPrefix(tokens[c.from].norm, "look") {
-		return lexicon.Sight, true
 	}
 	for j := c.from; j < c.to; j++ {
 		if s, ok := senseOfNoun(tokens[j].norm); ok && c.to-c.from > 1 && offers(s) {
@@ -279,37 +296,61 @@ func singular(w string) string { return strings.TrimSuffix(w, "s") }
 // seenThickness reports whether thin or thick tells how deep a solid thing is,
 // which is seen: "thin pancakes", "the base was thin", "thick slices". Of a
 // liquid the same words tell how it pours. Where no noun decides, "they" are
-// pieces and so are things with lacy edges; "it" is more often a liquid.
+// pieces, and so are things with lacy edges or what was rolled, spread or
+// stretched; "it" is more often a liquid.
 func seenThickness(tokens []token, c candidate) bool {
 	t := &tokens[c.from]
 	thin := t.in("thin", "thinner", "thinnest")
 	if c.to-c.from != 1 || !thin && !t.in("thick", "thicker", "thickest") {
 		return false
 	}
-	at := phraseHead(tokens, c.from)
-	if at < 0 {
-		if v := predicateOf(tokens, c.from); v >= 0 {
-			at = subject(tokens, v)
-		} else if c.from > 0 && tokens[c.from-1].isNoun() {
-			at = c.from - 1 // "Base thin and crisp"
-		}
-	}
-	if at >= 0 {
+	if at := thicknessOf(tokens, c); at >= 0 {
 		switch singular(tokens[at].norm) {
-		case "slice", "strip", "ribbon", "chip", "ring", "piece", "wedge", "noodle", "sheet":
+		case "slice", "strip", "ribbon", "chip", "ring", "piece", "wedge", "noodle", "sheet", "strand":
 			return true
-		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom":
+		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom", "pastry", "pasta", "edge", "middle", "topping", "layer", "rim", "disc", "biscuit", "cookie", "roti", "flatbread":
 			return thin && !feltTogether(tokens, c)
-		case "they", "them", "some", "one", "rest", "other":
+		case "they", "them", "some", "one", "rest", "other", "hers", "his", "theirs":
 			return thin
 		}
 		if tokens[at].isNoun() {
 			return false
 		}
 	}
-	for j := c.to; j < len(tokens) && j <= c.to+3; j++ {
+	return thin && (spreadBefore(tokens, c.from) || besideLacy(tokens, c))
+}
+
+// thicknessOf returns the noun or pronoun that thin or thick is said of, or -1.
+func thicknessOf(tokens []token, c candidate) int {
+	if at := phraseHead(tokens, c.from); at >= 0 {
+		return at
+	}
+	if v := predicateOf(tokens, c.from); v >= 0 {
+		return subject(tokens, v)
+	}
+	if c.from > 0 && tokens[c.from-1].isNoun() {
+		return c.from - 1 // "Base thin and crisp"
+	}
+	return -1
+}
+
+// spreadBefore reports whether a verb of spreading stands before token i in its
+// clause: "it spread out thin", "you rolled it so thin".
+func spreadBefore(tokens []token, i int) bool {
+	for j := max(0, i-9); j < i; j++ {
+		switch tokens[j].stem {
+		case "spread", "roll", "stretch", "flatten", "tilt":
+			return true
+		}
+	}
+	return false
+}
+
+// besideLacy reports whether a word of lace or glass stands near.
+func besideLacy(tokens []token, c candidate) bool {
+	for j := max(0, c.from-3); j < len(tokens) && j <= c.to+6; j++ {
 		if tokens[j].in("lacy", "lacey", "frilly", "see-through") {
-			return thin
+			return true
 		}
 	}
 	return false

@@ -54,6 +54,56 @@ func picksOut(tokens []token, c candidate) bool {
 		tokens[c.to].in("end", "ends", "part", "parts", "bit", "bits", "one", "ones")
 }
 
+// manner reports whether round or flat tells how something was moved or lay
+// ("turn the tins round", "wipe it round", "held flat on top") and not the shape
+// of the food: it stands before no noun, no quality is tied to it, and no verb
+// before it tells what became of the food ("was round", "fell flat").
+func manner(tokens []token, c candidate) bool {
+	if c.to-c.from != 1 || !tokens[c.from].in("round", "flat") {
+		return false
+	}
+	if c.to < len(tokens) && (tokens[c.to].norm == "'s" || tokens[c.from].norm == "round" && tokens[c.to].in("the", "them", "it", "my", "every")) ||
+		c.from > 0 && tokens[c.from].norm == "round" && tokens[c.from-1].in("it", "them", "round") ||
+		c.to+1 < len(tokens) && tokens[c.to].norm == "and" && tokens[c.to+1].norm == tokens[c.from].norm {
+		return true // the flat's kitchen, "pooled round them", "wipe it round"
+	}
+	if phraseHead(tokens, c.from) >= 0 && tokens[c.from].isAdj() {
+		return false
+	}
+	for j := c.from - 1; j >= 0 && !tokens[j].pause(); j-- {
+		t := &tokens[j]
+		if t.isAdv() || t.isAdj() || t.in("a", "bit", "little", "touch", "tad", "and", "not", "n't", "as", "all", "of") {
+			continue
+		}
+		return !(linkingVerb(t.norm) || t.in("fell", "fall", "sank", "stay", "ended", "lay", "sat", "baked", "spread")) && (t.isVerb() || j > 0 && clauseVerb(tokens, j))
+	}
+	return false
+}
+
+// event reports whether the candidate is a verb for what befalls food, which
+// tells of no quality where it is only imagined.
+func event(tokens []token, c candidate) bool {
+	if c.to-c.from > 2 || tokens[c.from].isAdj() {
+		return false
+	}
+	switch tokens[c.from].stem {
+	case "drip", "leak", "scorch", "burst", "sink", "sunk", "slump", "shrink", "spill", "spit", "boil", "overflow", "catch", "bubbl":
+		return true
+	}
+	return false
+}
+
+// clauseVerb reports whether a verb that ties no quality to its subject stands
+// before token i in its clause.
+func clauseVerb(tokens []token, i int) bool {
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		if tokens[j].isVerb() {
+			return !linkingVerb(tokens[j].norm) && !tokens[j].in("found", "find", "looked", "left", "leaving", "made", "makes", "have", "had", "has")
+		}
+	}
+	return false
+}
+
 func sizeWord(t *token) bool {
 	return t.in("big", "bigger", "biggest", "large", "larger", "small", "smaller", "smallest", "tiny", "huge", "massive", "giant", "enormous", "little", "titchy")
 }
@@ -125,7 +175,7 @@ func (d sensing) amongColours(tokens []token, i int) bool {
 
 // tastes reports whether the clause speaks of taste, so that hot means spiced.
 func (d sensing) tastes(tokens []token, i int) bool {
-	for j := max(0, i-8); j < len(tokens) && j < i+5; j++ {
+	for j := max(0, i-8); j < len(tokens) && j < i+6; j++ {
 		if s, ok := senseOfVerb(tokens[j].norm); ok && s == lexicon.Tongue {
 			return true
 		}
@@ -219,6 +269,9 @@ func (d sensing) cutTo(tokens []token, i int) bool {
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
 		if tokens[j].isNoun() {
 			continue // "the slices were thicker"
+		}
+		if tokens[j].in("was", "were", "came", "turned") {
+			return false // "so it came out thin": what it was in the end
 		}
 		switch tokens[j].stem {
 		case "cut", "slice", "chop", "roll", "make", "tear", "dice", "grate", "shape", "go", "squash", "stretch":
