@@ -50,7 +50,7 @@ func (d sensing) madeOfFood(t *token) bool {
 		return false
 	}
 	for _, end := range []string{"y", "-y", "ey", "ky"} {
-		if stem, ok := strings.CutSuffix(t.norm, end); ok && d.words.nouns.Kind(stem) == lexicon.Ingredient {
+		if stem, ok := strings.CutSuffix(t.norm, end); ok && !strings.HasSuffix(stem, "s") && d.words.nouns.Kind(stem) == lexicon.Ingredient {
 			return true
 		}
 	}

@@ -85,8 +85,13 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 		return false
 	}
 	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "CD" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
-	if t.tag == "VBN" && c.to < len(tokens) && tokens[c.to].isNoun() && attributive(tokens, i) {
-		return false // "a shaggy, cracked lump"
+	if c.to < len(tokens) && (t.tag == "VBN" && tokens[c.to].isNoun() && attributive(tokens, i) || tokens[c.to].in("stripes", "edges", "corners", "patches", "marks", "lines", "spots", "tips")) {
+		return false // "a shaggy, cracked lump", "charred stripes", "curling edges"
+	}
+	if c.to+1 < len(tokens) && tokens[c.to].norm == "," && (tokens[c.to+1].tag == "VBG" || tokens[c.to+1].tag == "VBN" || tokens[c.to+1].isAdj()) {
+		if h := phraseHead(tokens, c.to+1); h >= 0 && tokens[h].kind == lexicon.PartNoun {
+			return false // "bronzed, curling edges"
+		}
 	}
 	if i >= 3 && tokens[i-1].norm == "to" && tokens[i-3].norm == "from" {
 		return false // "from shiny to dull"
@@ -240,6 +245,9 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 		return false
 	}
 	sub := &tokens[s]
+	if sub.inert() && (onlyFood(&tokens[c.from]) || holdsFood(tokens, s)) {
+		return false // "the legs were juicier", "the lower tray stayed pale"
+	}
 	if doneThing(tokens, s, at) {
 		return true
 	}
@@ -259,6 +267,27 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 		return d.antecedentInert(tokens, s)
 	}
 	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "steam", "shape", "result", "contrast", "bowl", "plate")
+}
+
+// onlyFood reports whether nothing but food is ever said to be so.
+func onlyFood(t *token) bool {
+	for _, root := range []string{"chew", "juic", "crunch", "crisp", "crumbl", "goo", "stodg", "sogg", "dough", "flak", "clagg", "fluff", "moist", "tender", "undercook", "overcook", "spic", "salt", "bland", "meat"} {
+		if strings.HasPrefix(t.norm, root) && t.isAdj() {
+			return true
+		}
+	}
+	return false
+}
+
+// holdsFood reports whether the vessel at token s stands for what is in it: one
+// of several ("the lower tray", "the second pan", "a full pan").
+func holdsFood(tokens []token, s int) bool {
+	switch singular(tokens[s].norm) {
+	case "tray", "pan", "tin", "batch", "rack", "shelf":
+	default:
+		return false
+	}
+	return s > 0 && tokens[s-1].in("first", "second", "third", "last", "next", "other", "top", "bottom", "lower", "upper", "full", "crowded", "whole", "middle")
 }
 
 // doneThing reports whether the subject that ends at token s is a doing

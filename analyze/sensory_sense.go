@@ -54,6 +54,12 @@ func startsWithHeading(tokens []token) bool {
 func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.Sense) sensed {
 	c := all[n]
 	form := tokenText(tokens, c)
+	if s, ok := d.likeBefore(tokens, all, n); ok {
+		return sensed{head: c.readings[0].head, sense: s}
+	}
+	if tokens[c.from].norm == "sharp" && edged(tokens, phraseHead(tokens, c.from)) {
+		return sensed{head: "", sense: lexicon.Sight} // "a sharp, level rim"
+	}
 	if s, ok := d.overruled(tokens, c, form); ok {
 		return sensed{head: c.readings[0].head, sense: s}
 	}
@@ -126,6 +132,33 @@ func (d sensing) choose(tokens []token, all []candidate, n int, heading lexicon.
 	return best
 }
 
+// likeBefore returns the sense of a listed likeness that stands right behind a
+// quality: the quality decides ("thin, like dishwater", "puffed up like
+// pillows"), unless a verb names a sense itself.
+func (d sensing) likeBefore(tokens []token, all []candidate, n int) (lexicon.Sense, bool) {
+	c := all[n]
+	if c.open || n == 0 || tokens[c.from].norm != "like" || c.from-all[n-1].to > 3 {
+		return "", false
+	}
+	if v := predicateOf(tokens, c.from); v >= 0 {
+		if _, ok := senseOfVerb(tokens[v].norm); ok {
+			return "", false
+		}
+	}
+	for j := all[n-1].to; j < c.from; j++ {
+		if !tokens[j].isAdv() && !tokens[j].in(",", "more", "bit", "a", "and", "just") {
+			return "", false
+		}
+	}
+	return d.choose(tokens, all, n-1, "").sense, true
+}
+
+// edged reports whether the noun at token h is an outline, of which sharp is
+// seen.
+func edged(tokens []token, h int) bool {
+	return h >= 0 && tokens[h].in("rim", "edge", "edges", "line", "lines", "corner", "corners", "pattern", "outline", "shape", "points", "folds", "crimp", "ridges")
+}
+
 // plainBe reports whether the verb ties a quality to its subject without saying
 // by which sense.
 func plainBe(w string) bool {
@@ -151,7 +184,7 @@ func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
 				break // "smoky smell, juicy inside"
 			}
 		}
-		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") {
+		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") && !(tokens[j].norm == "shade" && j+1 < len(tokens) && tokens[j+1].isAdj()) {
 			if j+1 < len(tokens) && tokens[j+1].norm == "of" && s == lexicon.Sight && commaBetween(tokens, j, i) {
 				break // "the colour of toffee, crackly, herby"
 			}
@@ -214,7 +247,7 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if !ok {
 		if v := predicateOf(tokens, c.from); v >= 0 {
 			s, ok = senseOfVerb(tokens[v].norm)
-		} else {
+		} else if !endsInVerb(tokens, c) {
 			s, ok = d.named(tokens, c.from)
 		}
 	}
@@ -308,7 +341,7 @@ func seenThickness(tokens []token, c candidate) bool {
 		switch singular(tokens[at].norm) {
 		case "slice", "strip", "ribbon", "chip", "ring", "piece", "wedge", "noodle", "sheet", "strand":
 			return true
-		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom", "pastry", "pasta", "edge", "middle", "topping", "layer", "rim", "disc", "biscuit", "cookie", "roti", "flatbread":
+		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom", "pasta", "edge", "middle", "topping", "layer", "rim", "disc", "biscuit", "cookie", "roti", "flatbread":
 			return thin && !feltTogether(tokens, c)
 		case "they", "them", "some", "one", "rest", "other", "hers", "his", "theirs":
 			return thin
@@ -322,7 +355,7 @@ func seenThickness(tokens []token, c candidate) bool {
 
 // thicknessOf returns the noun or pronoun that thin or thick is said of, or -1.
 func thicknessOf(tokens []token, c candidate) int {
-	if at := phraseHead(tokens, c.from); at >= 0 {
+	if at := phraseHead(tokens, c.from); at >= 0 && tokens[c.to].norm != "as" {
 		return at
 	}
 	if v := predicateOf(tokens, c.from); v >= 0 {

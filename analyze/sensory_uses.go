@@ -114,6 +114,9 @@ func sizeWord(t *token) bool {
 // behind make or cut it tells the work.
 func sized(tokens []token, c candidate) bool {
 	if phraseHead(tokens, c.from) >= 0 {
+		if c.from > 1 && tokens[c.from-1].norm == "one" && tokens[c.from-2].norm == "into" {
+			return true // "spread into one giant biscuit"
+		}
 		return c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].norm == ",")
 	}
 	v := predicateOf(tokens, c.from)
