@@ -145,7 +145,7 @@ func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 		if h.Label != kind || !h.danger() {
 			continue
 		}
-		if !imagined(s.tokens, h.from) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !caughtInTime(s.tokens, h) {
+		if !imagined(s.tokens, h.from) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !caughtInTime(s.tokens, h) && !foodFell(s.tokens, h) {
 			return true
 		}
 	}
@@ -242,6 +242,30 @@ func caughtInTime(tokens []token, h hit) bool {
 				break
 			}
 		}
+	}
+	return false
+}
+
+// foodFell reports whether it was food, or a thing, that slipped or fell over
+// and nobody: "the pie fell over on to its side".
+func foodFell(tokens []token, h hit) bool {
+	if h.Label != "injury" {
+		return false
+	}
+	for j := h.from; j < h.to; j++ {
+		if !tokens[j].in("fell", "fall", "slipped", "tripped", "toppled") {
+			continue
+		}
+		s := subject(tokens, j)
+		if s < 0 || tokens[s].human() {
+			return false
+		}
+		for k := j + 1; k < h.to; k++ {
+			if tokens[k].kind == lexicon.Body || tokens[k].human() {
+				return false // "the jar slipped on to my foot"
+			}
+		}
+		return tokens[s].kind.Food() || tokens[s].in("it", "they", "tongs", "spoon", "lid", "bowl", "plate", "box", "bag", "spatula", "whisk", "chair", "cloth")
 	}
 	return false
 }
