@@ -1,0 +1,106 @@
+package analyze
+
+// within matches phrases in "in": portions, what shapes the method, an order,
+// and the hold of the hand.
+func (d means) within(tokens []token, i int) (int, bool) {
+	next := func(n int) *token { return after(tokens, i, n) }
+	if to, ok := d.portions(tokens, i); ok {
+		return to, true
+	}
+	if d.withinTool(tokens, i) {
+		return clauseEnd(tokens, i), true
+	}
+	if next(1).norm == "the" && next(2).norm == "order" && (next(3).tagIn("PRP", "NNP") || next(3).norm == "that") {
+		return clauseEnd(tokens, i+2), true // "in the order I'd use them"
+	}
+	return i + 3, next(1).norm == "a" && (next(2).in("claw", "bridge") || next(3).in("claw", "bridge"))
+}
+
+// atATime matches how much went in at once: "a bit at a time", "one after the
+// other", "little by little", "all at once", "all in one go".
+func (d means) atATime(tokens []token, i int) (int, bool) {
+	t, next := &tokens[i], func(n int) *token { return after(tokens, i, n) }
+	if t.norm == "all" {
+		return i + 3, next(1).norm == "at" && next(2).in("once", "one") || next(1).norm == "in" && next(2).norm == "one"
+	}
+	if t.norm == "one" && next(1).in("after", "by") && (next(2).norm == "one" || next(2).in("the", "another")) {
+		return i + 4, true
+	}
+	for n := 1; n <= 4; n++ {
+		if next(n).norm == "at" && next(n+1).in("a", "once") && next(n+2).norm == "time" {
+			return i + n + 3, true
+		}
+		if next(n).pause() {
+			break
+		}
+	}
+	return i + 3, t.in("little", "bit") && next(1).norm == "by"
+}
+
+// onOrOver matches the heat, the water and what the work lay on.
+func (d means) onOrOver(tokens []token, i int) (int, bool) {
+	t, next := &tokens[i], func(n int) *token { return after(tokens, i, n) }
+	switch {
+	case t.norm == "on" && next(1).norm == "a" && next(2).in("damp", "wet") && (next(3).in("cloth", "towel") || next(4).norm == "towel"):
+		return i + 4, true // what kept a bowl or a board still
+	case t.norm == "at" && next(1).norm == "once" && d.cooking(tokens, i):
+		return i + 2, true
+	case t.norm == "over" && next(1).in("hot", "boiling", "simmering", "a") && (next(2).in("water") || next(3).in("water")):
+		return i + 3, true
+	case t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cooking(tokens, i):
+		return i + 3, true
+	case t.norm == "on" && next(1).in("low", "medium", "high", "full") && !next(2).isNoun() && clauseHasVerb(tokens, i):
+		return i + 2, true // the level of heat, without its noun
+	case t.norm != "over" && (next(1).norm == "a" && next(2).in("slant", "diagonal", "angle") || next(1).norm == "an" && next(2).norm == "angle" || next(1).norm == "the" && next(2).in("diagonal", "slant", "bias")) && d.cooking(tokens, i):
+		return i + 3, true
+	}
+	if to, ok := d.heat(tokens, i); ok {
+		return to, true
+	}
+	return clauseEnd(tokens, i), t.norm == "on" && d.cookedOn(tokens, i)
+}
+
+// portions matches "in three goes", "in batches", "in small amounts".
+func (d means) portions(tokens []token, i int) (int, bool) {
+	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
+		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "lumps", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
+			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
+				continue
+			}
+			if !d.cooking(tokens, i) && !(i > 1 && tokens[i-1].in("it", "them") && tokens[i-2].in("did", "do", "done")) {
+				return 0, false
+			}
+			if tokens[j].norm == "one" {
+				j++
+			}
+			return j + 1, true
+		}
+		if !(tokens[j].isAdj() || tokens[j].tag == "CD" || tokens[j].tag == "DT" || tokens[j].in("about", "two", "three", "four", "five", "the", "small", "little")) {
+			break
+		}
+	}
+	return 0, false
+}
+
+// heat matches the level of heat: "over a low heat", "on medium", "at 160 C".
+func (d means) heat(tokens []token, i int) (int, bool) {
+	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
+		t := &tokens[j]
+		if t.in("heat", "flame", "simmer", "setting") {
+			if j-i < 2 || j-i == 2 && tokens[i+1].tag == "DT" {
+				return 0, false
+			}
+			if !d.cooking(tokens, i) {
+				return 0, false
+			}
+			return j + 1, true
+		}
+		if tokens[i].norm == "at" && t.tag == "CD" && j+1 < len(tokens) && tokens[j+1].in("c", "°", "°c", "degrees", "f") && d.cooking(tokens, i) {
+			return j + 2, true
+		}
+		if !(t.tag == "DT" || t.isAdj() || t.tag == "CD" || t.isAdv() || t.in("medium", "low", "high", "gentle", "only", "about")) {
+			return 0, false
+		}
+	}
+	return 0, false
+}
