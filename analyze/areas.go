@@ -44,6 +44,7 @@ func (d areas) read(r *reading) {
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
 		s.signs = append(s.signs, handled(s)...)
 		s.signs = append(s.signs, accounted(s)...)
+		s.signs = slices.DeleteFunc(s.signs, func(g sign) bool { return g.area == lexicon.Technique && advised(s, g) })
 		slices.SortStableFunc(s.signs, func(a, b sign) int { return a.from - b.from })
 		s.areas = inOrder(s.signs)
 		if i > 0 && refersBack(s) {
@@ -58,6 +59,20 @@ func (d areas) read(r *reading) {
 			}
 		}
 	}
+}
+
+// advised reports whether a step of technique is only what is to be done
+// another time: a bare verb without a person before it, in a sentence that
+// tells a change ("Chill them first", "… and scatter some oats on").
+func advised(s *sentence, step sign) bool {
+	t := &s.tokens[step.from]
+	if !t.tagIn("VB", "VBP") || step.from > 0 && s.tokens[step.from-1].human() {
+		return false
+	}
+	from, to := halfStart(s.tokens, step.from), halfEnd(s.tokens, step.from)
+	return slices.ContainsFunc(s.signs, func(g sign) bool {
+		return g.area == lexicon.Improvement && g.from < to && g.to > from
+	})
 }
 
 // wishes reports a note that only says what there should be more or less of:
@@ -316,6 +331,9 @@ func inPassing(tokens []token, i int) bool {
 // potatoes", "fried egg"), told by nobody's doing.
 func passive(tokens []token, h hit) bool {
 	t := &tokens[h.from]
+	if strings.HasPrefix(t.norm, "over") || strings.HasPrefix(t.norm, "under") {
+		return false // "was over-proved" tells how it was worked
+	}
 	return t.isNoun() || t.isAdj()
 }
 

@@ -156,6 +156,9 @@ func newPatterns(set int, list []lexicon.Labelled, placing, needs *placing) *pat
 		}
 		for _, k := range part.Kinds {
 			p.kinds[k] = append(p.kinds[k], o)
+			if k == lexicon.Ingredient && !slices.Contains(part.Kinds, lexicon.DishNoun) {
+				p.kinds[lexicon.DishNoun] = append(p.kinds[lexicon.DishNoun], o) // see fitsGrammar
+			}
 		}
 	}
 	return p

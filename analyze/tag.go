@@ -146,6 +146,9 @@ func repair(tokens []token, words *vocabulary) {
 			t.stem = "too"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
+		case t.norm == "'d" && tellsPast(tokens, i):
+			// "once I'd cooled it", "he'd two left": had, not would.
+			t.norm, t.stem, t.tag = "had", "had", "VBD"
 		case i > 0 && strings.HasPrefix(t.tag, "VB") && t.tag != "VBN" && t.tag != "VBG" && tokens[i-1].in("too", "very", "quite", "really") && t.describes():
 			t.tag = "JJ" // "way too thick": a degree is of a quality
 		case t.norm == "smelt" || t.norm == "tasted":
@@ -184,6 +187,42 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "RB" // "damp paper underneath": no noun
 		}
 	}
+}
+
+// tellsPast reports whether the "'d" at token i is short for "had": a past
+// participle or a thing one has follows it. Where the participle looks like
+// the infinitive ("I'd cut it"), what stands before tells an earlier time.
+func tellsPast(tokens []token, i int) bool {
+	j := i + 1
+	for j < len(tokens) && (tokens[j].isAdv() || tokens[j].in("all", "just", "already", "only", "both", "even")) {
+		j++
+	}
+	if i == 0 || j >= len(tokens) || tokens[j].in("rather", "better", "have", "of", "be", "do", "go", "like", "love", "come", "become", "run") {
+		return false
+	}
+	t := &tokens[j]
+	switch t.norm {
+	case "cut", "put", "let", "set", "shut", "split", "spread", "hit", "read", "quit":
+		k := i - 2
+		return k >= 0 && (tokens[k].in("once", "because", "after", "where", "when", "since", "until", "till", "what", "which", "that") || tokens[k].norm == "as" && k > 0)
+	}
+	switch {
+	case t.tagIn("VBN", "VBD", "DT", "PRP$", "CD"):
+		return true
+	case t.tagIn("NN", "JJ", "VB", "VBP"):
+		return strings.HasSuffix(t.norm, "ed") && !t.in("need", "feed", "speed", "shred", "bleed", "seed", "proceed", "knead") || pastForm(t.norm)
+	}
+	return false
+}
+
+// pastForm reports whether the word is the participle of an irregular verb of
+// the kitchen, which the tagger does not always know.
+func pastForm(w string) bool {
+	switch w {
+	case "been", "had", "done", "lost", "made", "got", "left", "gone", "kept", "found", "bought", "brought", "eaten", "beaten", "frozen", "froze", "forgotten", "forgot", "taken", "drawn", "run", "stuck", "sat", "stood", "told", "learnt", "burnt", "spilt", "broken", "rung", "wrung", "thrown", "worn", "held", "laid", "ground", "swept", "begun", "started", "shaken", "chosen", "written", "cut":
+		return true
+	}
+	return false
 }
 
 // opensNote reports whether the participle at token i opens a note that leaves

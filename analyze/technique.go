@@ -1,6 +1,10 @@
 package analyze
 
-import "saywhy/lexicon"
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
 
 // carriedOut reports whether a sign of technique tells how food was cooked,
 // and does not only name a step in passing while the sentence is about
@@ -8,18 +12,40 @@ import "saywhy/lexicon"
 func (d areas) carriedOut(s *sentence, h hit, hits []hit) bool {
 	t := &s.tokens[h.from]
 	switch {
-	case h.Step == "told" && passive(s.tokens, h), inPassing(s.tokens, h.from):
+	case h.Step == "method" && !d.cooked(s, h), h.Step == "handling" && !d.handledFood(s, h):
+		return false
+	case h.Step == "told" && t.tag != "" && (passive(s.tokens, h) || t.isVerb() && !strings.HasSuffix(t.norm, "ing") && !doneBySomebody(s.tokens, h.from)), inPassing(s.tokens, h.from):
 		return false
 	case inChange(s.tokens, h.from, hits):
 		return false // what would be done another time was not done
 	case addition(t) && !d.mannered(s, h) && !processed(s.tokens, h):
 		return false
-	case handling(t.stem) && serves(hits, h):
+	case handling(t.stem) && !(strings.HasSuffix(t.norm, "ing") && clauseStart(s.tokens, h.from) == h.from) && serves(s.tokens, hits, h):
+		return false
+	case h.Step == "shown" && putAway(s.tokens, h):
 		return false
 	case t.stem == "cut" && portions(s.tokens, h):
 		return false
 	}
 	return true
+}
+
+// putAway reports whether food that "went in" went to where things are kept or
+// thrown ("they went in the sink"), or only gives the time of something else
+// ("before it went in the oven").
+func putAway(tokens []token, h hit) bool {
+	if !between(tokens, h.from-1, h.to, "went", "goes", "gone", "go") {
+		return false
+	}
+	if start := clauseStart(tokens, h.from); start > 0 && tokens[start-1].in("before", "after") {
+		return true
+	}
+	for j := h.to; j < len(tokens) && j < h.to+6 && !closesClause(tokens[j].norm); j++ {
+		if tokens[j].in("fridge", "freezer", "sink", "bin", "dishwasher", "room", "tub", "tubs", "compost", "floor") {
+			return true
+		}
+	}
+	return false
 }
 
 // inChange reports whether the half-sentence around token i tells a change for
@@ -51,11 +77,12 @@ func handling(stem string) bool {
 
 // serves reports whether a concrete sign of another work area stands near the
 // step h, so that the step is told for its sake.
-func serves(hits []hit, h hit) bool {
+func serves(tokens []token, hits []hit, h hit) bool {
+	from, to := halfStart(tokens, h.from), halfEnd(tokens, h.from)
 	for _, o := range hits {
 		switch lexicon.Area(o.Label) {
 		case lexicon.Hygiene, lexicon.Safety, lexicon.Organisation, lexicon.Independence:
-			if o.Step == "told" && o.from <= h.to+beside && o.to >= h.from-beside {
+			if o.Step == "told" && o.from < to && o.to > from {
 				return true
 			}
 		}

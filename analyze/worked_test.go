@@ -1,0 +1,81 @@
+package analyze
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"saywhy/lexicon"
+)
+
+// TestWorkedByTheCook: technique is what somebody did to food, told with how,
+// how long or into what; food that does something by itself, a quality before a
+// noun, what is put away, and what is to be done another time are none.
+// Sentences of our own.
+func TestWorkedByTheCook(t *testing.T) {
+	for text, want := range map[string]bool{
+		"Rolling took ages.":                                    true,
+		"Plaited it tighter than mine.":                         true,
+		"Pears halved and poached.":                             true,
+		"The noodles I rinsed till they ran clear.":             true,
+		"He got the batter into the tin within a minute.":       true,
+		"The lentils went in straight after the garlic.":        true,
+		"In went the yeast.":                                    true,
+		"She let the caramel go dark before the cream.":         true,
+		"I cut the swede too chunky.":                           true,
+		"Two hours on a low heat.":                              true,
+		"You mustn't open the oven door or it sinks.":           true,
+		"Once I'd cooled the syrup I stirred the zest in.":      true,
+		"It poured like paint.":                                 false,
+		"The yoghurt cooled my mouth.":                          false,
+		"It came with mashed potato.":                           false,
+		"We ate it with fried onions.":                          false,
+		"The rest went in the fridge.":                          false,
+		"Next time I will chill the dough and roll it thinner.": false,
+		"My brother stuck a note on the fridge.":                false,
+	} {
+		r := readPlain(t, text)
+		assert.Equal(t, want, r.Row(lexicon.Technique).Said, text)
+	}
+}
+
+// TestHadOrWould: "'d" before a past participle or a thing one has is "had"
+// and plans nothing; before an infinitive it is "would".
+func TestHadOrWould(t *testing.T) {
+	for text, want := range map[string]bool{
+		"I'd already rolled the pastry.":               false,
+		"Once I'd cut them up I tossed them in oil.":   false,
+		"You'd rubbed the butter right in.":            false,
+		"He'd his apron on.":                           false,
+		"I'd use a hotter oven.":                       true,
+		"I'd cut them smaller.":                        true,
+		"I'd have put the herbs in later.":             true,
+		"She wanted a drink.":                          false,
+		"It wanted a squeeze of lime.":                 true,
+		"The peas couldn't roll off.":                  false,
+		"Maybe a little pale on one side.":             false,
+		"I am cooking this because my aunt taught me.": false,
+	} {
+		r := readPlain(t, text)
+		assert.Equal(t, want, r.Row(lexicon.Improvement).Said, text)
+	}
+}
+
+// TestWordsOfOtherThings: words of cleaning, danger and order said of food or
+// in another sense show no area of work.
+func TestWordsOfOtherThings(t *testing.T) {
+	for text, area := range map[string]lexicon.Area{
+		"It was like a sponge inside.":                      lexicon.Hygiene,
+		"Rinsed the rice until it stopped clouding.":        lexicon.Hygiene,
+		"The juice went bright pink.":                       lexicon.Hygiene,
+		"I covered the pot with foil to keep the steam in.": lexicon.Hygiene,
+		"They were hot like fire.":                          lexicon.Safety,
+		"I looked inside in order to see the crumb.":        lexicon.Organisation,
+		"The crumbs flew everywhere when I bit it.":         lexicon.Organisation,
+		"He showed me the crust.":                           lexicon.Independence,
+		"We had it on a plate.":                             lexicon.Appearance,
+	} {
+		r := readPlain(t, text)
+		assert.False(t, r.Row(area).Said, "%s: %s", area, text)
+	}
+}
