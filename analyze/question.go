@@ -296,7 +296,7 @@ func (d asking) unexplained(r *reading) []wish {
 			continue
 		}
 		for _, n := range row.Sentences {
-			if q := d.piece(r, &r.sentences[n-1], a, true); q != "" {
+			if q := d.toExplain(r, &r.sentences[n-1], a); q != "" {
 				out = append(out, wish{area: a, step: Reason, group: string(a), list: "reason", sentence: n, quote: q})
 				break
 			}

@@ -57,29 +57,27 @@ func nextStep(r *reading, a lexicon.Area) Step {
 	return Reason
 }
 
+// longestDanger is how many words a question about a danger quotes at most: what
+// happened counts more than that the question is short.
+const longestDanger = 14
+
 // dangerPieces lists what could be quoted of the danger, the first choice
-// first. There is always something short: a danger is asked about whatever the
-// sentence is like.
+// first: a whole clause, or nothing, for which there are wordings too. A
+// tutor's own list may have none; for it something short follows, as a danger
+// is asked about whatever the sentence is like.
 func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
 	var out []string
-	add := func(q string) {
-		if q != "" {
-			out = append(out, q)
+	for _, most := range []int{maxQuote, longestDanger} {
+		for _, h := range s.dangers {
+			if h.Label != kind || !h.danger() {
+				continue
+			}
+			if from, to, ok := clauseAround(r.Text, s.tokens, h.from, h.to, most); ok && countWords(s.tokens[from:to]) > 1 {
+				out = append(out, r.Text[s.tokens[from].start:s.tokens[to-1].end])
+			}
 		}
 	}
-	for _, h := range s.dangers {
-		if h.Label == kind && h.danger() {
-			add(pieceAround(r.Text, s.tokens, h.from, h.to))
-			add(pieceAround(r.Text, s.tokens, h.to-1, h.to))
-			add(r.Text[s.tokens[h.to-1].start:s.tokens[h.to-1].end])
-		}
-	}
-	for i := range s.tokens {
-		if s.tokens[i].word {
-			add(pieceAround(r.Text, s.tokens, i, i+1))
-			break
-		}
-	}
+	out = append(out, "")
 	shortest := ""
 	for i := range s.tokens {
 		if t := &s.tokens[i]; t.word && (shortest == "" || len(t.text) > 3 && len(t.text) < len(shortest)) {

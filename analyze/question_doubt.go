@@ -39,6 +39,9 @@ func (d *doubt) mark(s *sentence) {
 		if a := hintsAt(t); a != "" {
 			d.weak[a] = true
 		}
+		if t.tagIn("JJR", "RBR") && !(i+1 < len(s.tokens) && s.tokens[i+1].norm == "than") {
+			d.weak[lexicon.Improvement] = true // "so a lower shelf"
+		}
 		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
 			d.weak[lexicon.Improvement] = true // "Chill them for half an hour": advice to oneself
 		}
@@ -58,7 +61,7 @@ func (d *doubt) mark(s *sentence) {
 // hintsAt returns the area that a word often speaks of without showing it.
 func hintsAt(t *token) lexicon.Area {
 	switch t.norm {
-	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe", "again", "longer", "sooner", "instead", "buy", "want", "wanted", "wants", "needs":
+	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe", "again", "longer", "sooner", "instead", "buy", "want", "wanted", "wants", "needs", "more", "less", "fewer", "extra", "change", "changes", "improvement", "wrong":
 		return lexicon.Improvement
 	case "help", "helped", "myself", "alone", "remind", "reminded", "told", "asked":
 		return lexicon.Independence
@@ -67,13 +70,16 @@ func hintsAt(t *token) lexicon.Area {
 		return lexicon.Independence
 	}
 	switch t.norm {
-	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped", "oil", "smoke", "smoking", "smoked", "glove", "gloves", "mitts", "guard", "mandoline", "mandolin", "handle", "careful", "carefully", "claw", "tucked", "sharp", "flame", "gas", "allergic", "allergy", "label", "labels", "nuts", "packet", "dog", "toddler", "baby", "cat", "steam", "spat", "spit", "splash", "splashed", "sleeves", "wobbly":
+	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped", "oil", "smoke", "smoking", "smoked", "glove", "gloves", "mitts", "guard", "mandoline", "mandolin", "handle", "careful", "carefully", "claw", "tucked", "sharp", "flame", "gas", "allergic", "allergy", "label", "labels", "nuts", "packet", "dog", "toddler", "baby", "cat", "steam", "spat", "spit", "splash", "splashed", "sleeves", "wobbly", "danger", "dangerous", "hurt", "safe", "safely", "ill", "poison", "poisonous", "badly", "plug", "unplugged", "stood":
 		return lexicon.Safety
 	case "salt", "seasoning", "heat", "kick", "spice", "spices", "seasoned", "pepper", "sugar", "ginger", "chilli":
 		return lexicon.Taste
-	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "plaster", "rinsed", "tap", "lick", "licked", "apron", "hair", "cleaner", "washing", "wash", "germs", "cloth", "juices", "rings", "nails":
+	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "plaster", "rinsed", "tap", "lick", "licked", "apron", "hair", "cleaner", "washing", "wash", "germs", "cloth", "juices", "rings", "nails",
+		"wiped", "wipe", "wiping", "board", "boards", "pots", "pans", "tidy", "tidied", "tidying", "scrub", "scrubbed", "swept", "mopped", "hoovered", "hoover", "soap", "spotless", "bench", "floor", "fridge",
+		"bin", "probe", "pink", "clear", "soak", "soaking", "sick", "dried":
 		return lexicon.Hygiene
-	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere":
+	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere",
+		"list", "plan", "planned", "timetable", "timer", "ticked", "recipe", "ready", "behind", "timing", "timings", "rush", "order":
 		return lexicon.Organisation
 	}
 	return ""
@@ -86,8 +92,8 @@ func (d *doubt) of(q wish) bool {
 		// Words that also speak to the nose are too common to tell.
 		return d.weak[q.area] && q.area != lexicon.Aroma
 	case "vague":
-		if q.group == "whole" && d.weak[q.area] {
-			return true // every sense that is left is hinted at
+		if q.group == "whole" && (d.weak[q.area] || d.openedBeside(q)) {
+			return true // every sense that is left is hinted at, or the next words say what is meant
 		}
 		return contains(workAreas(), q.area) && !d.hollow(q.area)
 	case "detail":
@@ -96,6 +102,39 @@ func (d *doubt) of(q wish) bool {
 		return q.area == lexicon.Independence || q.area == lexicon.Improvement || !d.hollow(q.area) || d.toldBeside(q)
 	case "reason":
 		return d.reasoned(q.area)
+	}
+	return false
+}
+
+// openedBeside reports whether the sentences around a judgement of the whole say
+// what it is of: "Grand effort. He poked the thigh with a skewer …", or, in a
+// worksheet, "Yellowy brown with green bits. Decent."
+func (d *doubt) openedBeside(q wish) bool {
+	areas := resultAreas()
+	if q.list == "work" {
+		areas = workAreas()
+		for _, a := range areas {
+			if d.r.Role == Adult && d.r.row(a).Detail {
+				return true // feedback opens with "Grand effort" and goes on to tell of it
+			}
+		}
+		for i := range d.r.sentences {
+			if d.r.Role == Adult && doer(d.r.sentences[i].tokens, Adult) {
+				return true
+			}
+		}
+	}
+	if q.sentence > 1 {
+		if before := d.r.sentences[q.sentence-2].tokens; before[len(before)-1].norm == "?" {
+			return true // the worksheet asked what is meant
+		}
+	}
+	for n := max(1, q.sentence-1); n <= min(q.sentence+2, len(d.r.sentences)); n++ {
+		for _, g := range d.r.sentences[n-1].signs {
+			if g.told && contains(areas, g.area) {
+				return true
+			}
+		}
 	}
 	return false
 }
@@ -110,6 +149,11 @@ func (d *doubt) toldBeside(q wish) bool {
 	s := &d.r.sentences[q.sentence-1]
 	if headingArea(s.tokens) == q.area && len(s.tokens) > 3 && len(s.vague) == 0 {
 		return true
+	}
+	for i := range s.tokens {
+		if resultArea(q.area) && s.tokens[i].norm == "like" {
+			return true // a likeness may tell it
+		}
 	}
 	return contains(workAreas(), q.area) && q.sentence < len(d.r.sentences) && d.r.sentences[q.sentence].tellsSlip()
 }
@@ -139,10 +183,24 @@ const longSentence = 15
 // many words, for a change the fault that it mends, for what was sensed the
 // slip that led to it ("The middle was soggy. Too much sauce.").
 func (d *doubt) reasoned(a lexicon.Area) bool {
+	if a == lexicon.Improvement {
+		// Whatever was amiss is what a change is to mend.
+		for i := range d.r.sentences {
+			if fault(&d.r.sentences[i]) {
+				return true
+			}
+		}
+	}
 	for _, n := range d.r.row(a).Sentences {
 		s := &d.r.sentences[n-1]
+		if resultArea(a) && (n > 1 && d.r.sentences[n-2].has(lexicon.Improvement) || n < len(d.r.sentences) && d.r.sentences[n].has(lexicon.Improvement)) {
+			return true // what is to be done in another way is what led to it
+		}
 		if len(s.why) > 0 || s.mayReason() || contains(workAreas(), a) && countWords(s.tokens) > longSentence {
 			return true
+		}
+		if a == lexicon.Independence && n < len(d.r.sentences) && d.r.sentences[n].denies() {
+			return true // "My uncle carried it. I don't like doing that bit"
 		}
 		if a == lexicon.Technique && s.tellsSlip() {
 			return true // the slip is the cause itself
@@ -195,11 +253,23 @@ func (s *sentence) tellsSlip() bool {
 	return false
 }
 
+// denies reports whether the sentence holds a denial, or says that something was
+// hard or feared.
+func (s *sentence) denies() bool {
+	for i := range s.tokens {
+		if t := &s.tokens[i]; t.negator() || t.in("dont", "cant", "wont", "didnt", "scared", "scary", "heavy", "hard", "afraid", "hate", "nervous") {
+			return true
+		}
+	}
+	return false
+}
+
 // mayReason reports whether the sentence has a word that often brings a reason.
 func (s *sentence) mayReason() bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("as", "before", "that", "when", "where", "to", "from", "for", "which", "needed", "could", "so", "since", "if", "otherwise", "until", "because", "after", "went", "had", "made", "maybe", "perhaps", "probably", ":", "--", "–") || strings.HasPrefix(t.norm, "mak") {
+		if t.in("as", "before", "that", "when", "where", "to", "from", "for", "which", "needed", "could", "so", "since", "if", "otherwise", "until", "because", "after", "went", "had", "made", "maybe", "perhaps", "probably", ":", "--", "–",
+			"till", "til", "cos", "coz", "bc", "once", "while", "means", "meant", "cause", "lets", "keeps", "kept", "stops", "stopped", "helps", "saved", "saves", "only") || strings.HasPrefix(t.norm, "mak") {
 			return true
 		}
 	}

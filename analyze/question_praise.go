@@ -72,6 +72,10 @@ func (d asking) reasonPiece(r *reading, s *sentence, a lexicon.Area) string {
 	return ""
 }
 
+// longestReason is how many words of a reason or a plan are quoted at most: it
+// begins in the middle of what was written, so it need not be whole.
+const longestReason = 8
+
 // pieceFrom quotes a reason from its connective on: whole, or cut where a
 // phrase ends. A reason of one word says too little.
 func pieceFrom(text string, tokens []token, from int) string {
@@ -84,7 +88,7 @@ func pieceFrom(text string, tokens []token, from int) string {
 	for end > from+1 && hangsOn(&tokens[end-1]) {
 		end--
 	}
-	if n := countWords(tokens[from:end]); n < 3 || n > maxQuote {
+	if n := countWords(tokens[from:end]); n < 3 || n > longestReason {
 		return ""
 	}
 	return text[tokens[from].start:tokens[end-1].end]

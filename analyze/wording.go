@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"saywhy/lexicon"
 )
@@ -102,6 +103,9 @@ func (w *wording) fill(turn []string, q *wish) (text, form string, ok bool) {
 		if w.used[form] || w.asked[form] {
 			continue
 		}
+		if q.list == "danger" && q.quote != "" && !strings.Contains(form, "{words}") {
+			continue // for where nothing can be quoted
+		}
 		for _, title := range []string{w.title, "dish"} {
 			text, ok := w.slots(form, q, title)
 			if !ok || w.asked[text] || !readable(text) || w.leaks(withoutQuote(text)) {
@@ -186,14 +190,62 @@ const mostToCount = 60
 // longestTitle is how many words what was cooked may have in a question.
 const longestTitle = 5
 
-// dish returns what was cooked in lower case, or "dish" where the title would
-// put a describing word before the writer that the text lacks.
+// dish returns what was cooked as a question may call it, or "dish" where the
+// title would put a describing word before the writer that the text lacks.
 func (w *wording) dish() string {
-	title := strings.Join(strings.Fields(strings.ToLower(w.r.Title)), " ")
+	title := withinSentence(strings.Fields(w.r.Title))
 	if title == "" || len(strings.Fields(title)) > longestTitle || strings.ContainsFunc(title, notInName) || !strings.ContainsFunc(title, unicode.IsLetter) || w.leaks(title) {
 		return "dish"
 	}
 	return title
+}
+
+// withinSentence writes a title as it stands within a sentence: in lower case
+// but for words with a capital of their own. Those are the proper adjectives
+// of cookery, and, where the title is written as a sentence, whatever has a
+// capital behind its first word.
+func withinSentence(words []string) string {
+	sentence := false // some later word is in lower case, so a capital means something
+	for _, word := range words[min(1, len(words)):] {
+		sentence = sentence || word == strings.ToLower(word) && !joinsTitle(word)
+	}
+	for i, word := range words {
+		lower := strings.ToLower(word)
+		first, n := utf8.DecodeRuneInString(word)
+		switch {
+		case properAdjective(strings.TrimRight(lower, ",")) && unicode.IsUpper(first):
+			words[i] = word[:n] + lower[min(n, len(lower)):]
+		case !sentence || i == 0:
+			words[i] = lower
+		}
+	}
+	return strings.Join(words, " ")
+}
+
+// joinsTitle reports whether the word is written small in any title.
+func joinsTitle(word string) bool {
+	switch word {
+	case "and", "with", "in", "of", "the", "a", "an", "on", "for", "to", "from", "or", "&", "my", "n", "al", "alla", "de", "en", "la", "au":
+		return true
+	}
+	return false
+}
+
+// properAdjective reports whether a word in titles of dishes keeps its capital.
+func properAdjective(word string) bool {
+	switch word {
+	case "yorkshire", "lancashire", "cornish", "welsh", "scottish", "irish", "english", "british", "ulster", "french", "italian", "spanish", "portuguese", "greek",
+		"turkish", "german", "austrian", "viennese", "swiss", "belgian", "dutch", "danish", "swedish", "norwegian", "finnish", "polish", "hungarian", "russian", "ukrainian",
+		"romanian", "bulgarian", "indian", "punjabi", "bengali", "kashmiri", "goan", "pakistani", "thai", "chinese", "cantonese", "sichuan", "japanese", "korean",
+		"vietnamese", "malaysian", "indonesian", "filipino", "singapore", "mexican", "american", "canadian", "brazilian", "argentinian", "peruvian", "jamaican",
+		"caribbean", "cajun", "creole", "moroccan", "tunisian", "egyptian", "lebanese", "syrian", "persian", "iranian", "iraqi", "israeli", "afghan", "nigerian",
+		"ghanaian", "ethiopian", "kenyan", "somali", "african", "asian", "european", "mediterranean", "victoria", "bakewell", "eccles", "chelsea", "caesar", "waldorf",
+		"cumberland", "lincolnshire", "gloucester", "cheddar", "stilton", "wensleydale", "cheshire", "dundee", "battenberg", "madeira", "genoa", "dorset", "devon",
+		"devonshire", "somerset", "norfolk", "staffordshire", "glamorgan", "cambridge", "manchester", "liverpool", "london", "northumbrian", "scotch", "christmas",
+		"easter", "boston", "florentine", "neapolitan", "sicilian", "roman":
+		return true
+	}
+	return false
 }
 
 // notInName reports whether a mark has no place inside a question: the writer

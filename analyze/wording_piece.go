@@ -6,66 +6,167 @@ import (
 	"saywhy/lexicon"
 )
 
-// maxQuote is how many words of the writer's a question quotes at most.
-const maxQuote = 8
+// maxQuote is how many words of the writer's a question quotes at most: a whole
+// clause of ordinary length.
+const maxQuote = 10
 
 // piece returns a short piece of the sentence around what shows the area, the
 // very words of the text; with told, around something concrete.
 func (d asking) piece(r *reading, s *sentence, a lexicon.Area, told bool) string {
-	heading := 0
-	if startsWithHeading(s.tokens) {
-		for heading < len(s.tokens) && s.tokens[heading].norm != ":" {
-			heading++
-		}
+	quote := ""
+	d.pieces(r, s, a, told, func(from, to int) bool {
+		quote = r.Text[s.tokens[from].start:s.tokens[to-1].end]
+		return true
+	})
+	return quote
+}
+
+// pieces calls take with each piece of the sentence, as a half-open range of
+// its tokens, that stands around what shows the area, until take says that it
+// is the one.
+func (d asking) pieces(r *reading, s *sentence, a lexicon.Area, told bool, take func(from, to int) bool) {
+	if isPrompt(s) || s.tokens[len(s.tokens)-1].in("?") {
+		return // the worksheet's words, or a question that the writer asks
 	}
+	heading := headingEnd(s.tokens)
 	for _, g := range s.signs {
-		if g.area != a || told && !g.told || g.from < heading && heading+1 < len(s.tokens) {
+		if g.area != a || told && !g.told || g.to <= heading && heading < len(s.tokens) {
 			continue // what stands over the line is the worksheet's
 		}
-		if q := pieceAround(r.Text, s.tokens, g.from, g.to); q != "" {
-			return q
+		if from, to, ok := clauseAround(r.Text, s.tokens, max(g.from, heading), max(g.to, heading), maxQuote); ok && take(from, to) {
+			return
 		}
 	}
-	return ""
+}
+
+// headingEnd returns the first token behind the heading that the sentence
+// begins with ("Safety: …", "who helped - my uncle"), or 0.
+func headingEnd(tokens []token) int {
+	if !startsWithHeading(tokens) {
+		for i := 1; i < len(tokens)-1 && i <= 4; i++ {
+			if tokens[i].in("-", "--", "=", ":") {
+				return i + 1
+			}
+		}
+		return 0
+	}
+	for i := range tokens {
+		if tokens[i].norm == ":" {
+			return i + 1
+		}
+	}
+	return 0
 }
 
 // pieceAround returns the clause around tokens[from:to] in the very words of
-// the text, cut where a phrase ends when it is long; "" when nothing short
-// enough makes sense. It holds no quotation mark and no line end.
+// the text; "" when nothing short enough makes sense by itself.
 func pieceAround(text string, tokens []token, from, to int) string {
-	if from >= len(tokens) {
-		return ""
-	}
-	to = min(max(to, from+1), len(tokens))
-	for to < len(tokens) && to < from+maxQuote/2 && tokens[to].word && tokens[to].isNoun() && (tokens[to-1].isAdj() || tokens[to-1].isNoun()) {
-		to++ // not "a flat" of "a flat top"
-	}
-	low, high := unbroken(text, tokens, from, to)
-	start := max(low, clauseStart(tokens, from))
-	end := min(high, max(clauseEnd(tokens, to-1), to))
-	for start < from && (tokens[start].in("and", "but", "so", "then", "or", "also", "because", "plus") || !tokens[start].word) {
-		start++
-	}
-	start, end = cutToSize(tokens, start, end, from, to)
-	if end < high && tokens[end-1].isVerb() && (tokens[end].tagIn("DT", "PRP$") || tokens[end].isNoun()) {
-		// "He let it stand", not "He let it stand while he laid"
-		for j := end - 1; j > to && countWords(tokens[start:j]) > 2; j-- {
-			if tokens[j].opensPhrase() {
-				end = j
-				break
-			}
-		}
-	}
-	if end < high && end+1 < len(tokens) && tokens[end].in("on", "off", "up", "down", "in", "out", "over", "away") && !tokens[end+1].isNoun() && !tokens[end+1].tagIn("DT", "PRP$", "PRP", "JJ", "CD") {
-		end++ // "put my apron on", not "put my apron"
-	}
-	for end > to && hangsOn(&tokens[end-1]) {
-		end--
-	}
-	if n := countWords(tokens[start:end]); n == 0 || n > maxQuote {
+	start, end, ok := clauseAround(text, tokens, from, to, maxQuote)
+	if !ok {
 		return ""
 	}
 	return text[tokens[start].start:tokens[end-1].end]
+}
+
+// clauseAround finds a piece of at most so many words around tokens[from:to]
+// that makes sense by itself: the clause; where that is too long, the clause
+// without a phrase of place, time or means at its end, or from its subject or
+// second verb on. It never begins in the middle of a phrase, ends before the
+// word that a phrase is about, or goes over a quotation mark or line end.
+func clauseAround(text string, tokens []token, from, to, most int) (start, end int, ok bool) {
+	if from >= len(tokens) {
+		return 0, 0, false
+	}
+	to = min(max(to, from+1), len(tokens))
+	low, high := unbroken(text, tokens, from, to)
+	first := max(low, clauseStart(tokens, from))
+	last := min(high, max(clauseEnd(tokens, to-1), to))
+	for start = first; start <= from; start++ {
+		if tokens[start].leads() || !beginsPiece(tokens, start, low) || startsAnew(tokens, start+1, from) {
+			continue
+		}
+		for end = last; end >= to; end-- {
+			n := countWords(tokens[start:end])
+			if n > most || end < last && !endsPiece(tokens, end) {
+				continue
+			}
+			e := end
+			for e > to && hangsOn(&tokens[e-1]) {
+				e--
+			}
+			if e < end && e < last && !endsPiece(tokens, e) || hangsOn(&tokens[e-1]) || carriesOn(tokens, e, high) {
+				continue
+			}
+			if countWords(tokens[start:e]) > 0 {
+				return start, e, true
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+// leads reports whether the token only joins a clause to what stands before.
+func (t *token) leads() bool {
+	return !t.word || t.in("and", "but", "so", "then", "or", "also", "because", "plus", "though", "tho", "although", "n", "+", "&")
+}
+
+// beginsPiece reports whether a piece can begin with token i: where a clause
+// does, at its second verb, or at its subject behind a phrase of time.
+func beginsPiece(tokens []token, i, low int) bool {
+	if i == low {
+		return i == 0 || !tokens[i-1].word || tokens[i-1].divides()
+	}
+	t, before := &tokens[i], &tokens[i-1]
+	switch {
+	case before.pause():
+		return true
+	case before.leads():
+		return opensClause(tokens, i) || t.isVerb() || before.norm == "because"
+	case before.joins():
+		return opensClause(tokens, i) && !before.in("which", "who", "where")
+	case t.in("i", "we", "he", "she", "they"):
+		return !before.isVerb() && before.tag != "IN" && before.tag != "TO"
+	}
+	return false
+}
+
+// startsAnew reports whether another clause begins between two tokens with
+// nothing to join it: "while they were in I gave the board a wipe".
+func startsAnew(tokens []token, i, to int) bool {
+	for ; i <= to && i+1 < len(tokens); i++ {
+		if !tokens[i].in("i", "we", "he", "she", "they") || !tokens[i+1].tagIn("VBD", "VBP", "VBZ", "VB") {
+			continue
+		}
+		if before := &tokens[i-1]; !before.isVerb() && !before.leads() && !before.joins() && before.norm != "," {
+			return true
+		}
+	}
+	return false
+}
+
+// endsPiece reports whether a piece can end before token i: what stands before
+// is a whole, and what follows is a phrase or clause that can be left out.
+func endsPiece(tokens []token, i int) bool {
+	t, before := &tokens[i], &tokens[i-1]
+	switch {
+	case t.pause():
+		return !(t.norm == "," && listComma(tokens, i))
+	case t.in("of", "like", "than", "as", "about", "that"):
+		return false
+	case t.tag == "CC":
+		return opensClause(tokens, i+1) || i+1 < len(tokens) && tokens[i+1].isVerb() && !tokens[i+1].tagIn("VBN", "VBG")
+	case t.joins():
+		return t.norm != "so" || opensClause(tokens, i+1)
+	case t.tag == "IN":
+		return !before.isVerb() && !before.isAdj() && !(i+1 < len(tokens) && tokens[i+1].pause())
+	}
+	return false
+}
+
+// carriesOn reports whether token i goes on with the noun that stands before
+// it: "a wet tea" of "a wet tea towel".
+func carriesOn(tokens []token, i, high int) bool {
+	return i < high && tokens[i].word && (tokens[i].isNoun() || tokens[i].tag == "POS") && (tokens[i-1].isNoun() || tokens[i-1].isAdj() || tokens[i-1].tag == "CD")
 }
 
 // unbroken returns the run of tokens around tokens[from:to] that no quotation
@@ -92,7 +193,7 @@ func (t *token) divides() bool {
 // cutToSize shortens a clause to the size of a quote: first behind, then
 // before what it is about, each time where a phrase begins.
 func cutToSize(tokens []token, start, end, from, to int) (int, int) {
-	for end > to && countWords(tokens[start:end]) > maxQuote {
+	for end > to && countWords(tokens[start:end]) > longestReason {
 		cut := to
 		for j := end - 1; j > to; j-- {
 			if tokens[j].opensPhrase() && countWords(tokens[start:j]) > 1 {
@@ -102,7 +203,7 @@ func cutToSize(tokens []token, start, end, from, to int) (int, int) {
 		}
 		end = cut
 	}
-	for start < from && countWords(tokens[start:end]) > maxQuote {
+	for start < from && countWords(tokens[start:end]) > longestReason {
 		cut := from
 		for j := start + 1; j < from; j++ {
 			if tokens[j].opensPhrase() && (tokens[j].tag != "CC" || opensClause(tokens, j+1) || tokens[j+1].isVerb()) {
@@ -126,10 +227,12 @@ func (t *token) opensPhrase() bool {
 // hangsOn reports whether a quote cannot end with the token.
 func hangsOn(t *token) bool {
 	switch t.tag {
-	case "DT", "TO", "CC", "PRP$", "MD":
-		return true
+	case "DT", "TO", "CC", "PRP$", "MD", "WDT", "WP":
+		return !t.in("this", "that", "each", "all", "both")
+	case "IN":
+		return !t.in("on", "off", "up", "down", "in", "out", "over", "away", "back", "through", "apart", "together", "inside", "outside", "underneath", "around", "round")
 	}
-	return !t.word || t.in("and", "but", "so", "the", "a", "an", "to", "of", "with", "because", "my", "it's", "i", "for", "as", "than", "very", "really", "quite", "too", "from", "at", "into")
+	return !t.word || t.in("and", "but", "so", "the", "a", "an", "to", "of", "with", "because", "my", "it's", "i", "for", "as", "than", "very", "really", "quite", "too", "from", "at", "into", "wi", "wiv", "w", "n", "o", "wit", "till", "til", "no")
 }
 
 func countWords(tokens []token) int {

@@ -123,12 +123,17 @@ func TestEveryWordingHoldsWithAnyQuote(t *testing.T) {
 func TestTitleWithOwnSlotsOrMarksIsLeftOut(t *testing.T) {
 	a, lex := shared(t)
 	for title, want := range map[string]string{
-		"Leek and Potato Soup":        "leek and potato soup",
-		"crispy chicken":              "dish", // a word the text lacks
-		"{word}":                      "dish",
-		"my “best” soup":              "dish",
-		"":                            "dish",
-		"one two three four five six": "dish",
+		"Leek and Potato Soup":           "leek and potato soup",
+		"Leek and Lancashire cheese pie": "leek and Lancashire cheese pie",
+		"Yorkshire Puddings":             "Yorkshire puddings",
+		"VICTORIA SPONGE":                "Victoria sponge",
+		"Tart from Leeds with leeks":     "tart from Leeds with leeks",
+		"yorkshire puddings":             "yorkshire puddings", // as the writer has it
+		"crispy chicken":                 "dish",               // a word the text lacks
+		"{word}":                         "dish",
+		"my “best” soup":                 "dish",
+		"":                               "dish",
+		"one two three four five six":    "dish",
 	} {
 		r := a.reading(Input{Text: "I made it.", Title: title, Role: Learner}, Brief{Dish: lex.General()})
 		assert.Equal(t, want, newWording(a.words, r).title, title)

@@ -1,0 +1,183 @@
+package analyze
+
+import (
+	"saywhy/lexicon"
+)
+
+// toExplain returns a piece of the sentence of which it makes sense to ask why
+// or how it came about, or "". Work must have been done, by whom it is asked
+// of; a plan, advice, a rule of the kitchen or a slip has no purpose to tell.
+// Food must be described by the sense that is asked about, in a way that
+// something led to: that a thing looked green or tasted of lemon is no riddle.
+func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
+	if s.has(lexicon.Improvement) != (a == lexicon.Improvement) {
+		return ""
+	}
+	quote := ""
+	d.pieces(r, s, a, true, func(from, to int) bool {
+		piece := s.tokens[from:to]
+		if countWords(piece) < 2 {
+			return false
+		}
+		ok := true
+		switch a {
+		case lexicon.Improvement:
+		case lexicon.Independence:
+			ok = done(piece) && handedOver(piece, r.Role)
+		case lexicon.Hygiene, lexicon.Safety:
+			ok = done(piece) && (doer(piece, r.Role) || isNote(piece))
+		case lexicon.Organisation:
+			ok = done(piece) && doer(piece, r.Role)
+		case lexicon.Technique:
+			ok = done(piece) && doer(piece, r.Role) && cooks(piece)
+		default:
+			ok = done(piece) && d.outcomeOf(s, from, to, a)
+		}
+		if ok {
+			quote = r.Text[s.tokens[from].start:s.tokens[to-1].end]
+		}
+		return ok
+	})
+	return quote
+}
+
+// done reports whether a piece tells what was, not what is not, is to be,
+// should be or always is.
+func done(piece []token) bool {
+	for i := range piece {
+		t := &piece[i]
+		switch {
+		case t.imagines() && !(t.in("could", "can") && perceived(piece, i+1)), t.negator(), t.norm == "dont", t.norm == "didnt":
+			return false
+		case t.in("next", "if", "needs", "need", "always", "usually", "instead", "forgot", "nearly", "almost", "let's", "please", "ought", "gonna", "last"):
+			return false
+		case i == 0 && t.tagIn("VB", "VBP") && !t.in("had", "cut", "put", "set", "hit", "let", "spread", "split", "shut", "read", "beat"):
+			return false // an instruction
+		}
+	}
+	return true
+}
+
+// doer reports whether a piece tells what the cook did: a person did it, or, in
+// a note, it begins with what was done. An adult may speak to the cook.
+func doer(piece []token, role Role) bool {
+	for i := range piece {
+		t := &piece[i]
+		switch {
+		case role == Learner && (t.in("you", "he", "she", "they") || t.kind == lexicon.Person):
+			return false // somebody else did it
+		case i == 0 && t.tagIn("VBD", "VBN") && !t.describes() && !linkingVerb(t.norm) && !t.in("went", "came", "got", "had", "did"):
+			return true
+		case t.in("i", "we") && role == Adult:
+			return false
+		case t.in("i", "we", "he", "she", "they", "you") || t.kind == lexicon.Person:
+			for j := i + 1; j < len(piece) && j <= i+3; j++ {
+				if piece[j].tagIn("VBD", "VBN") || t.norm == "i" && piece[j].tagIn("VBP", "VB") && role == Learner {
+					return !linkingVerb(piece[j].norm) && !piece[j].in("went", "came", "got", "think", "thought", "found", "liked", "loved", "wanted", "like", "love", "know", "knew", "missed", "fell", "kept")
+				}
+			}
+		}
+	}
+	return false
+}
+
+// isNote reports whether a piece is a short note without a verb that says of
+// something what it was like: "hair in a bobble".
+func isNote(piece []token) bool {
+	for i := range piece {
+		if piece[i].tagIn("VBZ", "VBP", "MD", "VB") || linkingVerb(piece[i].norm) || piece[i].describes() {
+			return false
+		}
+	}
+	for i := range piece {
+		if t := &piece[i]; t.kind == lexicon.Body || t.kind == lexicon.Cloth || t.in("hair", "apron", "sleeves", "gloves") {
+			return countWords(piece) <= 6
+		}
+	}
+	return false
+}
+
+// cooks reports whether a piece tells of a step of cooking.
+func cooks(piece []token) bool {
+	for i := range piece {
+		if t := &piece[i]; t.isVerb() && t.card.works && !t.in("tasted", "served", "tested", "checked", "weighed", "measured", "washed", "wiped", "prepared", "cooked", "made", "used") {
+			return true
+		}
+	}
+	return false
+}
+
+// handedOver reports whether a piece tells of a job that somebody else did than
+// the cook, or of help.
+func handedOver(piece []token, role Role) bool {
+	for i := range piece {
+		t := &piece[i]
+		if !(role == Learner && (t.in("he", "she", "they") || t.kind == lexicon.Person) || role == Adult && t.norm == "i") {
+			continue
+		}
+		for j := i + 1; j < len(piece) && j <= i+2; j++ {
+			if v := &piece[j]; v.tag == "VBD" && (v.card.works || v.in("helped", "carried", "did", "held", "lifted", "opened", "poured", "drained", "lit", "turned", "took", "put", "showed", "opened", "reached")) {
+				return j+1 < len(piece)
+			}
+		}
+	}
+	return false
+}
+
+// outcomeOf reports whether a piece describes food by the sense in a way that
+// something led to.
+func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
+	piece := s.tokens[from:to]
+	described := false
+	for _, w := range s.sensory {
+		if w.sense.Area() != a || w.supposed || w.other || w.denied || w.from < from || w.to > to {
+			continue
+		}
+		told := true
+		for i := w.from; i < w.to; i++ {
+			told = told && !ofItself(s.tokens[i].norm, a)
+		}
+		described = described || told
+	}
+	if !described {
+		return false
+	}
+	for i := range piece {
+		t := &piece[i]
+		if t.in("of", "from") && (a == lexicon.Taste || a == lexicon.Aroma) {
+			return false // "tasted of onion": told
+		}
+		if t.human() && !(i+1 < len(piece) && (perceived(piece, i+2) || piece[i+1].in("saw", "felt", "noticed", "tasted", "smelt"))) {
+			return false // somebody's doing, or liking
+		}
+	}
+	first := &piece[0]
+	if first.norm == "bit" && len(piece) > 1 && piece[1].norm == "heavy" || first.isVerb() && first.card.works && objectHead(piece, 0) > 0 || len(piece) > 1 && first.card.works && piece[1].norm == "by" {
+		return false // "heavy on the salt"; "layered tatties on top"
+	}
+	return !(first.tagIn("VBD", "VBN", "VBG", "VB", "VBP") && !first.describes() && !linkingVerb(first.norm) && !first.in("came", "went", "got", "turned"))
+}
+
+// ofItself reports whether a word tells what an ingredient brings of itself,
+// the colour of a leaf or the taste of a fruit.
+func ofItself(word string, a lexicon.Area) bool {
+	switch a {
+	case lexicon.Appearance:
+		switch word {
+		case "green", "red", "orange", "purple", "white", "yellow", "pink", "colourful", "beige", "blue", "multicoloured", "colours", "bright", "big", "small", "rainbow":
+			return true
+		}
+	case lexicon.Texture:
+		switch word {
+		case "juicy", "fresh", "wobbled", "wobble", "wobbly":
+			return true
+		}
+	case lexicon.Taste, lexicon.Aroma:
+		switch word {
+		case "cheesy", "buttery", "creamy", "milky", "nutty", "fruity", "garlicky", "herby", "lemony", "limey", "citrusy", "minty", "gingery", "peppery", "oniony", "chocolatey",
+			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through":
+			return true
+		}
+	}
+	return false
+}
