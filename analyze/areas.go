@@ -38,11 +38,12 @@ func (d areas) read(r *reading) {
 		} else if changes && plansChange(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
-		if headingArea(s.tokens) == lexicon.Improvement && s.signs != nil && len(s.tokens) > 4 || wishes(s) {
+		if headingArea(s.tokens) == lexicon.Improvement && s.signs != nil && len(s.tokens) > 4 || wishes(s) || endsInWish(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
 		s.signs = append(s.signs, handled(s)...)
+		s.signs = append(s.signs, lentHand(s, r.Role)...)
 		s.signs = append(s.signs, accounted(s)...)
 		s.signs = slices.DeleteFunc(s.signs, func(g sign) bool { return g.area == lexicon.Technique && advised(s, g) })
 		slices.SortStableFunc(s.signs, func(a, b sign) int { return a.from - b.from })
@@ -59,41 +60,6 @@ func (d areas) read(r *reading) {
 			}
 		}
 	}
-}
-
-// advised reports whether a step of technique is only what is to be done
-// another time: a bare verb without a person before it, in a sentence that
-// tells a change ("Chill them first", "… and scatter some oats on").
-func advised(s *sentence, step sign) bool {
-	t := &s.tokens[step.from]
-	if !t.tagIn("VB", "VBP") || step.from > 0 && s.tokens[step.from-1].human() {
-		return false
-	}
-	from, to := halfStart(s.tokens, step.from), halfEnd(s.tokens, step.from)
-	return slices.ContainsFunc(s.signs, func(g sign) bool {
-		return g.area == lexicon.Improvement && g.from < to && g.to > from
-	})
-}
-
-// wishes reports a note that only says what there should be more or less of:
-// "Less water there", "Bigger bowl, it was falling out".
-func wishes(s *sentence) bool {
-	if len(s.tokens) < 3 || isHeading(s) {
-		return false
-	}
-	first, second := &s.tokens[0], &s.tokens[1]
-	if !first.in("more", "less", "fewer", "extra") && first.tag != "JJR" || first.in("better", "worse") {
-		return false
-	}
-	if !second.isNoun() || second.kind == lexicon.Person {
-		return false // "More crunchy than last time" describes
-	}
-	for i := 2; i < len(s.tokens) && s.tokens[i].norm != "," && !s.tokens[i].pause(); i++ {
-		if s.tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") || s.tokens[i].norm == "than" {
-			return false
-		}
-	}
-	return true
 }
 
 // handled finds a technique that only its manner shows: "we sat the dish in a

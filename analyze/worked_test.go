@@ -79,3 +79,20 @@ func TestWordsOfOtherThings(t *testing.T) {
 		assert.False(t, r.Row(area).Said, "%s: %s", area, text)
 	}
 }
+
+// TestHelpAndWishesInPassing: who did a step tells who helped, and the last
+// words of a note what to change.
+func TestHelpAndWishesInPassing(t *testing.T) {
+	for text, want := range map[string][2]bool{
+		"Grandad peeled the swede.":                         {true, false},
+		"My sister quickly drained it.":                     {true, false},
+		"Mum tasted it.":                                    {false, false},
+		"I peeled the swede.":                               {false, false},
+		"It all sank to one place so more holes.":           {false, true},
+		"It was tart so more sugar went in.":                {false, false},
+		"The top was pale so longer strips of it were left": {false, false},
+	} {
+		r := readPlain(t, text)
+		assert.Equal(t, want, [2]bool{r.Row(lexicon.Independence).Said, r.Row(lexicon.Improvement).Said}, text)
+	}
+}

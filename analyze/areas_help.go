@@ -1,0 +1,24 @@
+package analyze
+
+import "saywhy/lexicon"
+
+// lentHand finds help that is told only by who did a step: somebody of the
+// household in a learner's text ("Grandad peeled the swede"), the adult in
+// their own ("I drained it").
+func lentHand(s *sentence, role Role) []sign {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.tag != "VBD" || !t.card.works || t.in("tasted", "checked", "tested", "had", "put", "poured", "cut") {
+			continue
+		}
+		sub := subject(s.tokens, i)
+		if sub < 0 || sub != i-1 && !(sub == i-2 && s.tokens[i-1].isAdv()) {
+			continue
+		}
+		who := &s.tokens[sub]
+		if role == Learner && who.kind == lexicon.Person && who.tag != "PRP" || role == Adult && who.norm == "i" {
+			return []sign{{area: lexicon.Independence, told: true, from: sub, to: i + 1}}
+		}
+	}
+	return nil
+}

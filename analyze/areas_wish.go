@@ -1,0 +1,61 @@
+package analyze
+
+import (
+	"slices"
+
+	"saywhy/lexicon"
+)
+
+// endsInWish reports a sentence whose last words are such a note: "… it all sank
+// so more holes", "Change: bigger bowl".
+func endsInWish(s *sentence) bool {
+	n := len(s.tokens)
+	for n > 0 && !s.tokens[n-1].word {
+		n--
+	}
+	for i := max(1, n-5); i+1 < n; i++ {
+		t, next := &s.tokens[i], &s.tokens[i+1]
+		if !s.tokens[i-1].in("so", ":") || !t.in("more", "less", "fewer", "extra", "another") && t.tag != "JJR" || t.in("better", "worse") || !next.isNoun() {
+			continue
+		}
+		if !verbBetween(s.tokens, i, n) {
+			return true
+		}
+	}
+	return false
+}
+
+// advised reports whether a step of technique is only what is to be done
+// another time: a bare verb without a person before it, in a sentence that
+// tells a change ("Chill them first", "… and scatter some oats on").
+func advised(s *sentence, step sign) bool {
+	t := &s.tokens[step.from]
+	if !t.tagIn("VB", "VBP") || step.from > 0 && s.tokens[step.from-1].human() {
+		return false
+	}
+	from, to := halfStart(s.tokens, step.from), halfEnd(s.tokens, step.from)
+	return slices.ContainsFunc(s.signs, func(g sign) bool {
+		return g.area == lexicon.Improvement && g.from < to && g.to > from
+	})
+}
+
+// wishes reports a note that only says what there should be more or less of:
+// "Less water there", "Bigger bowl, it was falling out".
+func wishes(s *sentence) bool {
+	if len(s.tokens) < 3 || isHeading(s) {
+		return false
+	}
+	first, second := &s.tokens[0], &s.tokens[1]
+	if !first.in("more", "less", "fewer", "extra") && first.tag != "JJR" || first.in("better", "worse") {
+		return false
+	}
+	if !second.isNoun() || second.kind == lexicon.Person {
+		return false // "More crunchy than last time" describes
+	}
+	for i := 2; i < len(s.tokens) && s.tokens[i].norm != "," && !s.tokens[i].pause(); i++ {
+		if s.tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") || s.tokens[i].norm == "than" {
+			return false
+		}
+	}
+	return true
+}
