@@ -2,7 +2,7 @@ package corpus
 
 import (
 	"fmt"
-	"sort"
+	"slices"
 	"strings"
 
 	"saywhy/analyze"
@@ -120,7 +120,20 @@ type marks struct {
 	areas, vague, sensory, how, why [][]mark // by sentence
 	has                             map[string]bool
 	steps                           map[string]bool // "taste said", "taste detail" …
-	cautions                        []string        // "undercooked 4"
+	cautions                        []markedCaution
+}
+
+// markedCaution is a danger in the sentences from first to last, from 1: in one
+// of a reader, in all those of the labelled text that the rules took for one.
+type markedCaution struct {
+	kind        string
+	first, last int
+}
+
+func (c markedCaution) String() string { return fmt.Sprintf("%s %d", c.kind, c.first) }
+
+func (c markedCaution) overlaps(d markedCaution) bool {
+	return c.kind == d.kind && c.first <= d.last && d.first <= c.last
 }
 
 // mark is one judged word: its place in the text and what is said of it.
@@ -135,7 +148,8 @@ type mark struct {
 // Words (vague, sensory) agree when they overlap in the text; a sensory word
 // must have the same sense too. How and why are decisions by sentence; areas
 // are decisions for each area of each sentence; the three steps are decisions
-// for each of the ten areas of the text. "bare" counts the vague words that
+// for each of the ten areas of the text. Cautions agree when they are of one kind
+// and their sentences overlap. "bare" counts the vague words that
 // are bare: those both have and call bare, against those only one does.
 func Compare(t *Labelled, r *analyze.Report) (*Score, error) {
 	spans, err := t.spans()
@@ -216,7 +230,7 @@ func goldMarks(t *Labelled, spans []span) marks {
 	if t.Cautions != nil {
 		m.has["cautions"] = true
 		for _, c := range *t.Cautions {
-			m.cautions = append(m.cautions, fmt.Sprintf("%s %d", c.Kind, c.Sentence))
+			m.cautions = append(m.cautions, markedCaution{string(c.Kind), c.Sentence, c.Sentence})
 		}
 	}
 	return m
@@ -243,14 +257,15 @@ func reportMarks(r *analyze.Report, spans []span) marks {
 	for _, f := range []string{"areas", "vague", "sensory", "how", "why", "steps", "cautions"} {
 		m.has[f] = true
 	}
-	at := map[int]int{}
+	type parts struct{ first, last int }
+	at := map[int]parts{}
 	for _, s := range r.Sentences {
 		if len(spans) == 0 {
-			at[s.N] = s.N - 1 // the text was not divided: nothing to lay it over
+			at[s.N] = parts{s.N - 1, s.N - 1} // the text was not divided: nothing to lay it over
 			continue
 		}
 		i := place(s.Start)
-		at[s.N] = i
+		at[s.N] = parts{i, max(i, place(s.End-1))}
 		// A sentence that the readers divided further speaks of its areas in
 		// each part it covers only where its signs stand, which the report
 		// does not tell; count it for its first part.
@@ -286,7 +301,7 @@ func reportMarks(r *analyze.Report, spans []span) marks {
 		m.steps[string(row.Area)+" reason"] = row.Reason
 	}
 	for _, c := range r.Cautions {
-		m.cautions = append(m.cautions, fmt.Sprintf("%s %d", c.Kind, at[c.Sentence]+1))
+		m.cautions = append(m.cautions, markedCaution{string(c.Kind), at[c.Sentence].first + 1, at[c.Sentence].last + 1})
 	}
 	return m
 }
@@ -386,40 +401,25 @@ func compare(t *Labelled, gold, tried marks) *Score {
 		}
 	}
 	if gold.has["cautions"] && tried.has["cautions"] {
-		sort.Strings(gold.cautions)
-		extra := append([]string(nil), tried.cautions...)
 		c := Counts{}
+		extra := slices.Clone(tried.cautions)
 		for _, g := range gold.cautions {
-			found := false
-			for k, e := range extra {
-				if e == g {
-					extra = append(extra[:k], extra[k+1:]...)
-					found = true
-					break
-				}
-			}
-			if found {
-				c.Both++
-			} else {
+			k := slices.IndexFunc(extra, g.overlaps)
+			if k < 0 {
 				c.Missed++
-				miss("cautions", number(g), g, false)
+				miss("cautions", g.first, g.String(), false)
+				continue
 			}
+			c.Both++
+			extra = slices.Delete(extra, k, k+1)
 		}
 		c.Extra = len(extra)
 		for _, e := range extra {
-			miss("cautions", number(e), e, true)
+			miss("cautions", e.first, e.String(), true)
 		}
 		count("cautions", c)
 	}
 	return out
-}
-
-func number(caution string) int {
-	var n int
-	if i := strings.LastIndexByte(caution, ' '); i >= 0 {
-		_, _ = fmt.Sscanf(caution[i+1:], "%d", &n)
-	}
-	return n
 }
 
 func holds(ms []mark, a lexicon.Area) bool {

@@ -498,8 +498,9 @@ func TestCompareWhereSentencesAreDividedOtherwise(t *testing.T) {
 		}
 		l.Sentences[0].Vague = &[]LabelledVague{{"nice", true}}
 		l.Sentences[1].How = &yes
+		l.Cautions = &[]LabelledCaution{{"undercooked", 2}}
 		start, end := word(t, text, "by hand")
-		r := &analyze.Report{Sentences: []analyze.Sentence{{
+		r := &analyze.Report{Cautions: []analyze.Caution{{Kind: "undercooked", Sentence: 1}, {Kind: "storage", Sentence: 1}}, Sentences: []analyze.Sentence{{
 			N: 1, Start: 0, End: len(text), Text: text,
 			Vague: []analyze.Vague{vague(t, text, "nice", true)}, How: []analyze.Phrase{{Start: start, End: end, Text: "by hand"}},
 		}}}
@@ -507,6 +508,7 @@ func TestCompareWhereSentencesAreDividedOtherwise(t *testing.T) {
 		assert.Equal(t, Counts{Both: 1}, s.Counts["vague"])
 		assert.Equal(t, Counts{Both: 1}, s.Counts["how"])
 		assert.Equal(t, 2, s.Neither["how"])
+		assert.Equal(t, Counts{Both: 1, Extra: 1}, s.Counts["cautions"], "the danger stands somewhere in what the report took for one sentence")
 	})
 
 	t.Run("the report divides what the labels join", func(t *testing.T) {
