@@ -1,0 +1,129 @@
+package analyze
+
+import "saywhy/lexicon"
+
+// saidOf reports whether slang at token i is said of the food or the work as a
+// quality: after a linking verb whose subject is no person, or alone.
+func (d judging) saidOf(tokens []token, i int) bool {
+	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || tokens[i+1].describes()) {
+		return false // "dead colourful": very
+	}
+	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
+		return false
+	}
+	if tokens[i].norm == "mint" && i+2 < len(tokens) && tokens[i+1].in("and", ",") && tokens[i+2].describes() {
+		return false // "mint and lemony"
+	}
+	v := predicateOf(tokens, i)
+	if v < 0 {
+		return len(tokens) <= 3 || lastRemark(tokens, i)
+	}
+	if tokens[v].norm == "its" {
+		return true
+	}
+	if i-v > 4 || tokens[v].in("get", "got", "feel", "felt", "go", "went") {
+		return false
+	}
+	s := subject(tokens, v)
+	if s < 0 && v == clauseStart(tokens, i) {
+		return true // "smelt peng": in a note it is the food that is left out
+	}
+	if s >= 0 && tokens[s].in("hygiene", "safety", "planning", "organisation", "technique", "timing", "work") {
+		return true // "Hygiene was sound"
+	}
+	return s >= 0 && !tokens[s].human() && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && tokens[s].kind != lexicon.Other
+}
+
+// lastRemark reports whether the word at token i is all that is said behind the
+// last mark of a sentence ("I bit a clove, rank"), and no thing of a list.
+func lastRemark(tokens []token, i int) bool {
+	if tokens[i].in("mint", "dead", "fire", "sound", "class", "magic", "quality") {
+		return false
+	}
+	start := i
+	for start > 0 && tokens[start-1].isAdv() {
+		start--
+	}
+	return start > 1 && tokens[start-1].pause() && (i+1 == len(tokens) || i+2 == len(tokens) && !tokens[i+1].word)
+}
+
+// aside reports uses that the neighbouring words rule out: "good" before a
+// measure, "well" as a noun, "fine" of a person.
+func (d judging) aside(tokens []token, from, to int) bool {
+	return beginsTalk(tokens, from, to) || measures(tokens, from, to) || ofState(tokens, from, to)
+}
+
+// beginsTalk reports "ok", "right" and "well" as a way to begin or to go on.
+func beginsTalk(tokens []token, from, to int) bool {
+	t := &tokens[from]
+	if to >= len(tokens) || !t.in("ok", "okay", "right", "well") {
+		return false
+	}
+	next := &tokens[to]
+	if t.norm == "well" && next.norm == "," && from > 0 && (tokens[from-1].pause() || tokens[from-1].in("and", "but", "so")) {
+		return true // "and, well, I dropped it"
+	}
+	if from > 0 {
+		return false
+	}
+	return next.in(",", "so", "um", "well", "then", "right", "basically") ||
+		t.norm != "well" && (subjectPronoun(next.norm) || next.human() || next.in("the", "my", "here", "today", "first")) // "ok mum says"
+}
+
+// measures reports words that tell how much, how fine or what was done to a
+// thing, and not how good it was.
+func measures(tokens []token, from, to int) bool {
+	t := &tokens[from]
+	if t.norm == "finely" {
+		return true // tells how small something was cut
+	}
+	if to >= len(tokens) || tokens[to].pause() {
+		return false
+	}
+	next := &tokens[to]
+	quality := next.isAdj() || next.isAdv() || next.describes()
+	switch {
+	case t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal"):
+		return true
+	case t.in("pretty", "super") && quality:
+		return true // "pretty good", "super wet": how much
+	case t.in("awfully", "terribly", "incredibly", "unbelievably", "remarkably", "extraordinarily", "exceptionally", "shocking", "shockingly") && quality:
+		return true // "awfully hot"
+	case t.norm == "good" && next.norm == "and" && to+1 < len(tokens) && tokens[to+1].describes():
+		return true // "good and hot": thoroughly
+	case t.in("fine", "finer") && next.kind == lexicon.Tool:
+		return true
+	}
+	return t.in("smashing", "cracking", "banging", "belting", "touching") && (next.tagIn("DT", "PRP$") || next.in("them", "it", "up", "open"))
+}
+
+// ofState reports a word that tells of somebody's health, mood or lot: "I felt
+// awful", "my belly was dodgy", "poor Megan".
+func ofState(tokens []token, from, to int) bool {
+	t := &tokens[from]
+	if t.norm == "poor" && to < len(tokens) && (tokens[to].human() || tokens[to].tag == "NNP" && tokens[to].kind == lexicon.NoKind && !tokens[to].describes()) {
+		return true
+	}
+	if from == 0 || to-from > 1 {
+		return false
+	}
+	v := predicateOf(tokens, from)
+	if v < 0 || from-v > 4 {
+		return false
+	}
+	if s := subject(tokens, v); s >= 0 && tokens[s].kind == lexicon.Body && tokens[s].norm != "grip" && phraseHead(tokens, from) < 0 {
+		return true
+	}
+	if tokens[v].in("feel", "feels", "felt", "feeling") && subjectIsHuman(tokens, from) && phraseHead(tokens, from) < 0 {
+		return true
+	}
+	if !t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad", "grand") {
+		return false
+	}
+	if tokens[v].in("is", "'s", "was", "'m", "am", "seem", "seems", "seemed", "feel", "feels", "felt", "feeling", "be", "are", "were") {
+		if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && tokens[to].in("at")) {
+			return t.norm != "good" && t.norm != "great" || tokens[v].in("feel", "felt", "feeling", "feels")
+		}
+	}
+	return false
+}
