@@ -42,6 +42,12 @@ func (d means) at(tokens []token, i int) (int, bool) {
 	if to, ok := d.opened(tokens, i); ok {
 		return to, true
 	}
+	if n := doubled(tokens, i); n > 0 && d.cooking(tokens, i) {
+		return i + n, true
+	}
+	if i+2 < len(tokens) && tokens[i+1].norm == "side" && sideUp(tokens, i) {
+		return i + 3, true
+	}
 	if i+2 < len(tokens) && tokens[i].word && tokens[i+1].norm == "by" && tokens[i+2].norm == tokens[i].norm && tokens[i].norm != "side" {
 		return i + 3, true // "bit by bit", "spoon by spoon"
 	}
@@ -62,7 +68,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return d.using(tokens, i)
 	case "used":
 		return d.used(tokens, i)
-	case "with":
+	case "with", "wiv", "wi", "w":
 		return d.with(tokens, i)
 	case "without":
 		return d.without(tokens, i)
@@ -76,21 +82,43 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return d.within(tokens, i)
 	case "a", "one", "two", "three", "four", "five", "six", "bit", "little", "half", "all":
 		return d.atATime(tokens, i)
-	case "slow", "hard":
+	case "slow", "hard", "steady", "gentle", "careful":
 		return d.flat(tokens, i)
 	case "low", "high", "medium":
 		// "fried medium heat"
+		if to, ok := d.flat(tokens, i); ok {
+			return to, true
+		}
 		return i + 2, after(tokens, i, 1).norm == "heat" && i > 0 && !tokens[i-1].in("a", "on", "over", "the", "too") && d.cooking(tokens, i)
 	case "on", "over", "at":
-		return d.onOrOver(tokens, i)
+		if to, ok := d.onOrOver(tokens, i); ok {
+			return to, true
+		}
+		return d.spread(tokens, i)
 	case "through", "under", "between", "against", "off":
 		return d.past(tokens, i)
 	case "away":
 		return i + 3, d.awayFromSomebody(tokens, i)
 	case "from":
-		return i + 3, after(tokens, i, 1).in("a", "the") && after(tokens, i, 2).in("height")
+		return d.fromHand(tokens, i)
 	case "like":
 		return d.likeSomebody(tokens, i)
+	case "the", "how":
+		return d.wayShown(tokens, i)
+	case "instead", "rather":
+		return d.insteadOf(tokens, i)
+	case "no":
+		return i + 2, d.withNone(tokens, i)
+	case "uncovered", "lid", "guard", "upside", "inside", "stood", "standing":
+		return d.state(tokens, i)
+	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "handle", "handles", "blade", "point":
+		return d.held(tokens, i)
+	case "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards":
+		return i + 1, d.direction(tokens, i)
+	case "aloud":
+		return i + 1, i > 0
+	case "out":
+		return i + 2, after(tokens, i, 1).norm == "loud"
 	}
 	return 0, false
 }

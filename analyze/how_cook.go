@@ -29,10 +29,11 @@ func (d means) cookedNear(tokens []token, i int) bool {
 func (d means) technique(tokens []token, from, to int) bool {
 	for j := max(0, from); j < to && j < len(tokens); j++ {
 		t := &tokens[j]
-		if j == 0 && t.card.works && t.isNoun() && len(tokens) > 2 && !tokens[1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice") {
+		first := j == 0 || tokens[j-1].pause()
+		if first && t.card.works && t.isNoun() && len(tokens) > j+2 && !tokens[j+1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice", "press", "brush", "whisk", "cook", "stir") || t.norm == "shook" {
 			return true // "cut chicken in strips": a note without "I"
 		}
-		if t.card.works && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {
+		if (t.card.works || byHandOnly(t.stem)) && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {
 			return true
 		}
 	}
@@ -45,6 +46,16 @@ func clauseHasVerb(tokens []token, i int) bool {
 		if tokens[j].isVerb() {
 			return true
 		}
+	}
+	return false
+}
+
+// byHandOnly reports whether a verb tells of work with the hands on food, though it
+// is no technique of its own.
+func byHandOnly(stem string) bool {
+	switch stem {
+	case "pound", "patch", "ladl", "dab", "blot", "pluck", "gut", "stack", "pack", "handl", "plait", "decor":
+		return true
 	}
 	return false
 }

@@ -16,7 +16,7 @@ func (d means) byDeed(tokens []token, i int) (int, bool) {
 		n++
 	}
 	switch {
-	case next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5 && !next(n).in("evening", "morning", "ceiling", "spring", "pudding", "filling"):
+	case next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5 && !next(n).in("evening", "morning", "ceiling", "spring", "pudding", "filling", "something", "anything", "nothing", "everything"):
 		return clauseEnd(tokens, i+n), true
 	case next(1).in("hand", "eye", "touch", "feel", "spoonfuls"):
 		return i + 2, true
@@ -45,6 +45,25 @@ func (d means) without(tokens []token, i int) (int, bool) {
 	return h + 1, h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].norm == "machine") && next(1).norm != "any" && (d.cooking(tokens, i) || tokens[h].norm == "machine")
 }
 
+// insteadOf matches the other way of working that was left: "instead of
+// stirring", "rather than trusting my eye", behind what somebody did.
+func (d means) insteadOf(tokens []token, i int) (int, bool) {
+	to, of := &tokens[i], after(tokens, i, 1)
+	if i == 0 || !(to.norm == "instead" && of.norm == "of" || to.norm == "rather" && of.norm == "than") {
+		return 0, false
+	}
+	v := after(tokens, i, 2)
+	if !(v.tag == "VBG" || v.card != nil && v.card.works && strings.HasSuffix(v.norm, "ing")) || v.in("using", "putting", "leaving", "taking", "reducing") || !(v.card.works || v.in("trusting", "guessing", "relying", "sawing", "pulling", "pushing", "dragging", "buying")) {
+		return 0, false
+	}
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].isVerb() && (j == 0 || d.bySomebody(tokens, j+1)) {
+			return clauseEnd(tokens, i+2), true
+		}
+	}
+	return 0, false
+}
+
 // befalls reports whether a verb in -ing is something that happens to the food
 // or to the writer, so that "without" it tells how a thing turned out, not how
 // it was done.
@@ -53,7 +72,7 @@ func befalls(t, after *token) bool {
 		// "without breaking it" is a manner of doing, "without breaking" is not.
 		return !(after.in("it", "them", "any", "all") || after.tagIn("DT", "PRP$"))
 	}
-	return t.in("sticking", "falling", "tasting", "looking", "feeling", "regretting", "being", "becoming", "getting", "going", "curdling", "sinking", "collapsing")
+	return t.in("ripping", "leaking", "bursting", "spilling", "slipping", "separating", "crumbling", "sticking", "falling", "tasting", "looking", "feeling", "regretting", "being", "becoming", "getting", "going", "curdling", "sinking", "collapsing")
 }
 
 // accompanies reports whether the participle at token i goes with an action:

@@ -4,35 +4,75 @@ import (
 	"saywhy/lexicon"
 )
 
-// flat matches an adverb without its ending: "cook it slow", "whisked it hard".
+// flat matches an adverb without its ending: behind its verb ("cook it slow",
+// "whisked it hard"), as a pair ("low and slow"), or between marks in a note of
+// work ("go brown, slow, over half an hour").
 func (d means) flat(tokens []token, i int) (int, bool) {
-	if i == 0 {
+	t, n := &tokens[i], after(tokens, i, 1)
+	if t.norm == "low" {
+		return i + 3, n.norm == "and" && after(tokens, i, 2).norm == "slow"
+	}
+	if i == 0 || t.in("high", "medium") {
 		return 0, false
 	}
-	n, back := after(tokens, i, 1), 3
-	if tokens[i].norm == "slow" && (n.isNoun() || n.norm == "cooker") {
-		return 0, false
+	if t.norm != "hard" && (tokens[i-1].norm == "," || tokens[i-1].norm == ":") && (n.pause() || n.norm == "") {
+		return i + 1, d.technique(tokens, max(0, i-reach), i) && !d.told(tokens, i-1)
 	}
-	if tokens[i].norm == "hard" {
-		back = 4
-		if !((tokens[i-1].in("it", "them") || tokens[i-1].isVerb() || tokens[i-1].kind.Food()) && (n.pause() || n.in("for", "until", "till", "and"))) {
-			return 0, false
-		}
+	switch t.norm {
+	case "slow":
+		return i + 1, !n.isNoun() && n.norm != "cooker" && d.flatBehind(tokens, i, 3)
+	case "hard":
+		of := tokens[i-1].in("it", "them") || tokens[i-1].isVerb() || tokens[i-1].kind.Food()
+		return i + 1, of && (n.pause() || n.in("for", "until", "till", "and", "the", "with")) && d.flatBehind(tokens, i, 4)
 	}
+	return 0, false
+}
+
+// flatBehind reports whether the verb before token i, at most back tokens away,
+// is one that is done slow or hard.
+func (d means) flatBehind(tokens []token, i, back int) bool {
 	for j := i - 1; j >= 0 && j >= i-back; j-- {
 		if !tokens[j].isVerb() {
 			continue
 		}
 		if tokens[i].norm == "slow" {
-			return i + 1, tokens[j].stem == "cook" || tokens[j].stem == "fri" || tokens[j].in("done", "did")
+			return tokens[j].in("done", "did", "doing", "do") || tokens[j].card.works && !generic(tokens[j].stem) && !tokens[j].in("drop", "dropped", "set")
 		}
 		switch tokens[j].stem {
 		case "whisk", "beat", "boil", "knead", "shake", "shook", "squeez", "press", "stir", "scrub", "mix":
-			return i + 1, true
+			return true
 		}
-		return 0, false
+		return false
 	}
-	return 0, false
+	return false
+}
+
+// doubled returns how many tokens a word of measure or pace takes that stands
+// twice at token i, as in many Englishes ("put it in small small", "little and
+// little"), or 0.
+func doubled(tokens []token, i int) int {
+	if i+1 >= len(tokens) || !tokens[i].in("small", "little", "slow", "slowly", "bit", "drop", "softly") {
+		return 0
+	}
+	switch {
+	case tokens[i+1].norm == tokens[i].norm:
+		return 2
+	case tokens[i+1].norm == "and" && after(tokens, i, 2).norm == tokens[i].norm:
+		return 3
+	}
+	return 0
+}
+
+// direction reports whether the word at token i tells which way food was cut or
+// work was ordered: "sliced lengthways", "planned it backwards".
+func (d means) direction(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		switch tokens[j].stem {
+		case "work", "plan", "wrote", "written", "count":
+			return true
+		}
+	}
+	return clauseHasVerb(tokens, i) && d.cooking(tokens, i)
 }
 
 // awayFromSomebody matches "peeled away from me", "poured it away from you".
@@ -59,6 +99,30 @@ func (d means) likeSomebody(tokens []token, i int) (int, bool) {
 	return 0, false
 }
 
+// wayShown matches a way of working that somebody gave: "the way the packet
+// said", "how Gran does it". "I like the way it looks" gives none.
+func (d means) wayShown(tokens []token, i int) (int, bool) {
+	n := 1
+	if tokens[i].norm == "the" {
+		if after(tokens, i, 1).norm != "way" {
+			return 0, false
+		}
+		n = 2
+	}
+	if i == 0 || !d.cooking(tokens, i) && !d.deed(tokens, i) || tokens[i-1].in("show", "showed", "shown", "know", "knew", "learn", "learned", "learnt", "like", "liked", "love", "me", "about", "remember", "see", "is", "was", "forgot", "of") {
+		return 0, false
+	}
+	if who := after(tokens, i, n); !(who.human() || who.tagIn("DT", "PRP$", "PRP", "NNP") || who.kind == lexicon.Person) {
+		return 0, false
+	}
+	for k := n + 1; k <= n+3; k++ {
+		if after(tokens, i, k).in("says", "said", "told", "showed", "shows", "does", "did", "do", "taught") {
+			return i + k + 1, true
+		}
+	}
+	return 0, false
+}
+
 // adverb reports whether the word at token i is an adverb that tells in what
 // manner somebody worked food.
 func (d means) adverb(tokens []token, i int) bool {
@@ -75,7 +139,7 @@ func (d means) adverb(tokens []token, i int) bool {
 // manner reports whether an adverb tells in what manner food was worked.
 func (d means) manner(w string) bool {
 	switch w {
-	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "evenly", "sideways", "softly", "tightly", "loosely", "neatly", "carefully":
+	case "slowly", "gently", "gradually", "constantly", "thinly", "finely", "firmly", "vigorously", "continuously", "separately", "lightly", "roughly", "thoroughly", "briskly", "steadily", "quickly", "bit-by-bit", "coarsely", "individually", "evenly", "sideways", "softly", "methodically", "sensibly", "calmly", "patiently", "delicately", "swiftly", "rapidly", "repeatedly", "sparingly", "tightly", "loosely", "neatly", "carefully":
 		return true
 	}
 	return false

@@ -7,6 +7,9 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if to, ok := d.portions(tokens, i); ok {
 		return to, true
 	}
+	if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && tokens[h].in("stream", "trickle", "spiral", "pattern", "motion", "movement", "figure", "swirl", "zigzag", "eight", "fashion", "manner") && (d.cooking(tokens, i) || d.deed(tokens, i)) {
+		return clauseEnd(tokens, i), true // the path of the hand
+	}
 	if d.withinTool(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
@@ -23,7 +26,7 @@ func (d means) atATime(tokens []token, i int) (int, bool) {
 	if t.norm == "all" {
 		return i + 3, next(1).norm == "at" && next(2).in("once", "one") || next(1).norm == "in" && next(2).norm == "one"
 	}
-	if t.norm == "one" && next(1).in("after", "by") && (next(2).norm == "one" || next(2).in("the", "another")) {
+	if t.norm == "one" && next(1).in("after", "by") && (next(2).norm == "one" || next(2).norm == "another" || next(2).norm == "the" && next(3).norm == "other") {
 		return i + 4, true
 	}
 	for n := 1; n <= 4; n++ {
@@ -47,7 +50,7 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 		return i + 2, true
 	case t.norm == "over" && next(1).in("hot", "boiling", "simmering", "a") && (next(2).in("water") || next(3).in("water")):
 		return i + 3, true
-	case t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cooking(tokens, i):
+	case t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cookedNear(tokens, i) && !d.tastes(tokens, i):
 		return i + 3, true
 	case t.norm == "on" && next(1).in("low", "medium", "high", "full") && !next(2).isNoun() && clauseHasVerb(tokens, i):
 		return i + 2, true // the level of heat, without its noun
@@ -63,11 +66,11 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 // portions matches "in three goes", "in batches", "in small amounts".
 func (d means) portions(tokens []token, i int) (int, bool) {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
-		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "lumps", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
+		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "bursts", "strokes", "splashes", "dribbles", "drips", "pulses", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
 			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
 				continue
 			}
-			if !d.cooking(tokens, i) && !(i > 1 && tokens[i-1].in("it", "them") && tokens[i-2].in("did", "do", "done")) {
+			if after(tokens, j, 1).norm == "of" && tokens[j].norm != "changes" || !d.cooking(tokens, i) && !d.deed(tokens, i) {
 				return 0, false
 			}
 			if tokens[j].norm == "one" {
@@ -86,21 +89,40 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 func (d means) heat(tokens []token, i int) (int, bool) {
 	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
 		t := &tokens[j]
-		if t.in("heat", "flame", "simmer", "setting") {
+		if t.in("heat", "flame", "simmer", "setting", "gas", "ring", "tremble", "bubble", "boil", "blip", "temperature") {
 			if j-i < 2 || j-i == 2 && tokens[i+1].tag == "DT" {
 				return 0, false
 			}
-			if !d.cooking(tokens, i) {
-				return 0, false
-			}
-			return j + 1, true
+			return j + 1, d.cooking(tokens, i) || d.tended(tokens, i)
 		}
 		if tokens[i].norm == "at" && t.tag == "CD" && j+1 < len(tokens) && tokens[j+1].in("c", "°", "°c", "degrees", "f") && d.cooking(tokens, i) {
 			return j + 2, true
 		}
-		if !(t.tag == "DT" || t.isAdj() || t.tag == "CD" || t.isAdv() || t.in("medium", "low", "high", "gentle", "only", "about")) {
+		if !(t.tag == "DT" || t.isAdj() || t.tag == "CD" || t.isAdv() || t.in("medium", "low", "high", "gentle", "only", "about", "bare", "wee", "slow")) {
 			return 0, false
 		}
 	}
 	return 0, false
+}
+
+// tended reports whether somebody kept something as it was in the clause before
+// token i: "kept the stock at a bare simmer".
+func (d means) tended(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("kept", "keep", "held", "hold", "left", "leave", "let", "cooks", "cooked") {
+			return true
+		}
+	}
+	return false
+}
+
+// tastes reports whether the clause before token i tells how the food tasted or
+// was eaten.
+func (d means) tastes(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("taste", "tastes", "tasted", "eat", "ate", "eaten", "eating") {
+			return true
+		}
+	}
+	return false
 }

@@ -1,6 +1,8 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
 
@@ -21,8 +23,12 @@ func (d means) used(tokens []token, i int) (int, bool) {
 	if after(tokens, i, 1).norm == "to" || i > 0 && tokens[i-1].in("was", "be", "is", "are", "were", "get", "got") {
 		return 0, false
 	}
-	h := objectHead(tokens, i)
-	return clauseEnd(tokens, i), h >= 0 && h-i <= 5 && d.implement(&tokens[h]) && d.toWorkWith(tokens, h)
+	at := i
+	for after(tokens, at, 1).in("only", "just", "both") {
+		at++ // "used only my fingertips"
+	}
+	h := objectHead(tokens, at)
+	return clauseEnd(tokens, i), h >= 0 && h-i <= 6 && d.implement(&tokens[h]) && !tokens[h].in("oven", "hob", "fridge", "freezer", "grill") && d.toWorkWith(tokens, h)
 }
 
 // toWorkWith reports whether what follows the tool at token h tells what it was
@@ -34,14 +40,19 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 	}
 	n := &tokens[h+1]
 	switch {
-	case n.in("to", "so"), n.pause():
+	case n.in("to", "so", "as", "because", "rather", "instead", "when", "while"), n.pause():
 		return true
 	case n.norm == "for":
-		return !(h+2 < len(tokens) && tokens[h+2].in("the", "ages"))
+		return !after(tokens, h, 2).in("ages", "once") && !after(tokens, h, 3).in("first", "last", "second")
 	case n.norm == "and":
 		return h+2 < len(tokens) && tokens[h+2].tagIn("VBD", "VB", "VBP") && !linkingVerb(tokens[h+2].norm)
 	}
 	return false
+}
+
+// implement reports whether a noun names something one works with.
+func (d means) implement(t *token) bool {
+	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body || t.in("hands", "hand", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
 }
 
 // with decides whether "with" at token i tells by what means: its noun is a
@@ -50,10 +61,13 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 // served with are not.
 func (d means) with(tokens []token, i int) (int, bool) {
 	at := i
-	for at+1 < len(tokens) && tokens[at+1].in("just", "only", "her") {
+	for at+1 < len(tokens) && tokens[at+1].in("just", "only", "her", "'") {
 		at++ // "with just the tips of my fingers"; "her" is often taken for an object
 	}
-	h := objectHead(tokens, at)
+	if to, ok := d.withLid(tokens, i); ok {
+		return to, true
+	}
+	h := d.toolHead(tokens, at)
 	if h < 0 && at+3 < len(tokens) && tokens[at+3].norm == "one" && tokens[at+2].in("electric", "sharp", "metal", "wooden", "big", "clean") {
 		h = at + 3 // "with the electric one"
 		return h + 1, i > 0 && d.cooking(tokens, i)
@@ -65,51 +79,112 @@ func (d means) with(tokens []token, i int) (int, bool) {
 		return 0, false
 	}
 	start := clauseStart(tokens, i)
-	if start > 0 && tokens[start-1].norm == "when" && tried(tokens, start, i) {
-		return 0, false // "it fell apart when I pushed it with a fork": how tender
-	}
-	if h > 0 && tokens[h].in("stick", "sticks", "leaf", "pod") && tokens[h-1].kind.Food() {
-		return 0, false // "a cinnamon stick" is an ingredient
-	}
-	verb := -1
-	for j := i - 1; j >= start; j-- {
-		if tokens[j].isVerb() {
-			verb = j
-			break
-		}
-	}
-	if verb >= 0 && (tokens[verb].in("had", "has", "have", "serve", "served", "eat", "ate", "went", "go", "was", "were", "is", "are", "came", "help", "helped", "did", "made", "make", "started", "happy", "pleased", "looked", "tasted", "began", "left")) && !(tokens[verb].norm == "went" && verb+1 < i && tokens[verb+1].norm == "at") && !(tokens[verb].in("did", "made", "make", "was", "were") && d.implement(&tokens[h])) && !(tokens[verb].norm == "tasted" && tokens[h].in("spoon", "spoons", "teaspoon", "finger")) {
+	verb := verbBefore(tokens, start, i)
+	if d.otherWith(tokens, i, h, verb) {
 		return 0, false
 	}
-	if verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break") {
-		return 0, false // "you could cut it with a spoon": how tender it was
+	if g := partOf(tokens, h); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil")) && verb >= 0 {
+		return g + 1, true
 	}
-	if tokens[i-1].in("happy", "pleased", "along", "together", "fun", "wrong") || tokens[i-1].norm == "up" && !tokens[h].in("water", "cloth", "mop", "sponge") {
-		return 0, false
-	}
-	if tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") && h+1 < len(tokens) && tokens[h+1].norm == "of" {
-		if g := objectHead(tokens, h+1); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil")) && verb >= 0 {
-			return g + 1, true
-		}
-	}
-	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "covered", "agree", "deal") {
-		return 0, false // what a thing has or has to do with
-	}
-	if verb < 0 && len(tokens) > 14 {
-		return 0, false // only a note leaves out its verb
+	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "covered", "agree", "deal") || verb < 0 && len(tokens) > 14 {
+		return 0, false // what a thing has or has to do with; only a note leaves out its verb
 	}
 	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
 		return max(h+1, i+2), true
 	}
-	if verb >= 0 && tokens[h].kind.Food() && d.treats(tokens[verb].stem) && !tokens[verb].isAdj() {
-		return h + 1, true
-	}
-	return 0, false
+	return h + 1, verb >= 0 && tokens[h].kind.Food() && (d.treats(tokens[verb].stem) && !tokens[verb].isAdj() || tokens[i-1].norm == "blind")
 }
 
-// implement reports whether a noun names something one works with.
-func (d means) implement(t *token) bool {
-	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body || t.in("hands", "hand", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
+// otherWith reports whether "with" at token i, its noun at h and the verb before
+// it (or -1) tells something else than means: company, a part, what was eaten
+// with it, or how tender it was.
+func (d means) otherWith(tokens []token, i, h, verb int) bool {
+	start, tool, prev := clauseStart(tokens, i), d.implement(&tokens[h]), &tokens[i-1]
+	switch {
+	case start > 0 && tokens[start-1].norm == "when" && tried(tokens, start, i):
+		return true // "it fell apart when I pushed it with a fork": how tender
+	case h > 0 && tokens[h].in("stick", "sticks", "leaf", "pod") && tokens[h-1].kind.Food():
+		return true // "a cinnamon stick" is an ingredient
+	case prev.in("happy", "pleased", "along", "together", "fun", "wrong", "greedy", "careful"):
+		return true
+	case holds(tokens, i, h):
+		return true
+	case verb < 0:
+		return prev.norm == "up" && !tokens[h].in("water", "cloth", "mop", "sponge")
+	case prev.norm == "up" && tokens[verb].in("come", "came", "end", "ended", "ends", "keep", "kept", "catch", "caught", "put", "fed", "went", "was", "met"):
+		return true // "ended up with"
+	case verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break"):
+		return true // "you could cut it with a spoon": how tender it was
+	case tokens[verb].in("did", "made", "make", "was", "were", "left"):
+		return !tool
+	case tokens[verb].norm == "went":
+		return tokens[verb+1].norm != "at"
+	case tokens[verb].norm == "tasted":
+		return !tokens[h].in("spoon", "spoons", "teaspoon", "finger")
+	}
+	return tokens[verb].in("had", "has", "have", "serve", "served", "eat", "eating", "ate", "go", "is", "are", "came", "help", "helped", "started", "happy", "pleased", "looked", "began", "waited", "sat")
+}
+
+// holds reports whether "with" at token i tells what a vessel holds or has on
+// it: "a tin with paper in it", "a jug with water", "the pan with the lid".
+func holds(tokens []token, i, h int) bool {
+	if tokens[i-1].kind != lexicon.Tool {
+		return false
+	}
+	n := after(tokens, h, 1)
+	return n.norm == "in" && (after(tokens, h, 2).in("it", "them") || after(tokens, h, 2).pause()) || n.norm == "halfway" ||
+		tokens[h].in("handle", "handles") && verbBefore(tokens, clauseStart(tokens, i), i) < 0
+}
+
+// withLid matches the lid or guard that was left on or off: "with lid off".
+func (d means) withLid(tokens []token, i int) (int, bool) {
+	at := i + 1
+	for at < len(tokens) && at < i+4 && (tokens[at].tagIn("DT", "PRP$") || tokens[at].in("'", "tight", "loose", "glass", "its")) {
+		at++
+	}
+	if i == 0 || at >= len(tokens) || !tokens[at].in("lid", "guard") {
+		return 0, false
+	}
+	n := at + 1
+	for after(tokens, n, 0).in("half", "slightly", "just", "still", "always") {
+		n++
+	}
+	return n + 1, after(tokens, n, 0).in("on", "off", "ajar", "tilted", "cracked", "open", "down")
+}
+
+// toolHead is objectHead, but for a tool that a time or an order follows: "with
+// hand ten minutes", "with soapy water afterwards".
+func (d means) toolHead(tokens []token, i int) int {
+	h := objectHead(tokens, i)
+	for j := i + 1; j < h; j++ {
+		if d.implement(&tokens[j]) && (tokens[j+1].kind == lexicon.Time || after(tokens, j, 2).kind == lexicon.Time || tokens[j+1].in("afterwards", "first", "last", "today")) {
+			return j
+		}
+	}
+	if h >= 0 && tokens[h].norm == "afterwards" && h > i+1 {
+		return h - 1
+	}
+	return h
+}
+
+// verbBefore returns the last verb from start up to token i, a noted step
+// without its subject among them ("press with finger"), or -1.
+func verbBefore(tokens []token, start, i int) int {
+	for j := i - 1; j >= start; j-- {
+		if tokens[j].isVerb() || tokens[j].card.works && j == i-1 && (j == 0 || tokens[j-1].pause()) || tokens[j].card.works && tokens[j].isAdj() && strings.HasSuffix(tokens[j].norm, "ed") {
+			return j
+		}
+	}
+	return -1
+}
+
+// partOf returns the noun whose part or amount the noun at token h is ("the back
+// of a spoon": spoon), or -1.
+func partOf(tokens []token, h int) int {
+	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
+		return -1
+	}
+	return objectHead(tokens, h+1)
 }
 
 // tried reports whether a clause only tells how the finished food was tried:
@@ -126,7 +201,7 @@ func tried(tokens []token, from, to int) bool {
 // treats reports whether a technique is done with something put on or in.
 func (d means) treats(stem string) bool {
 	switch stem {
-	case "brush", "boil", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "fri", "dri", "clean", "bake", "roll", "fill", "cover", "poach", "simmer", "wash", "wipe", "scrub":
+	case "brush", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "dri", "clean", "roll", "fill", "cover", "wash", "wipe", "scrub", "patch", "squeez", "bind", "bound":
 		return true
 	}
 	return false
@@ -149,7 +224,14 @@ func (d means) withinTool(tokens []token, i int) bool {
 	if tokens[h].in("water") && h-i > 1 && tokens[h-1].isAdj() {
 		return true
 	}
-	if tokens[h].in("colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
+	if tokens[h].kind == lexicon.Tool && after(tokens, h, 1).norm == "of" {
+		for n := 2; n <= 4; n++ {
+			if after(tokens, h, n).in("water", "ice") {
+				return true // "in a pan of simmering water"
+			}
+		}
+	}
+	if tokens[h].in("pestle", "colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
 		return true
 	}
 	return tokens[h].kind == lexicon.Tool && tokens[h].in("pan", "frying", "dish", "tin") && h-i >= 3 && tokens[h-1].isAdj()
@@ -161,7 +243,10 @@ func (d means) cookedOn(tokens []token, i int) bool {
 	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
 		return false
 	}
-	return tokens[h].in("roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
+	if h-i > 1 && tokens[h-1].isAdj() && tokens[h].in("board", "plate", "worktop", "surface", "slab", "stone", "ring", "gas", "tray") {
+		return true // which one is told: "on a cold plate"
+	}
+	return tokens[h].in("newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
 }
 
 // past matches what food went through, under, between or off: "through a
@@ -169,6 +254,8 @@ func (d means) cookedOn(tokens []token, i int) bool {
 func (d means) past(tokens []token, i int) (int, bool) {
 	t, h := &tokens[i], objectHead(tokens, i)
 	switch {
+	case t.norm == "off":
+		return d.offHeat(tokens, i)
 	case h < 0:
 		return 0, false
 	case t.norm == "through" && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli"):
@@ -179,8 +266,6 @@ func (d means) past(tokens []token, i int) (int, bool) {
 		return h + 1, !cooledBurn(tokens, i)
 	case h-i > 5 || !d.cooking(tokens, i):
 		return 0, false
-	case t.norm == "off":
-		return h + 1, tokens[h].norm == "heat"
 	}
 	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "finger", "fingers", "palm", "hands", "palms", "teeth")
 }
@@ -193,4 +278,85 @@ func cooledBurn(tokens []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// offHeat matches what was done away from the heat: "stirred in off the heat",
+// "the juice went in off the heat". To take a pan off it is a step.
+func (d means) offHeat(tokens []token, i int) (int, bool) {
+	at := i + 1
+	if after(tokens, i, 1).norm == "the" {
+		at++
+	}
+	if at >= len(tokens) || !tokens[at].in("heat", "flame", "gas", "hob", "ring", "boil") {
+		return 0, false
+	}
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		if !tokens[j].isVerb() && !tokens[j].card.works {
+			continue
+		}
+		switch tokens[j].stem {
+		case "took", "take", "taken", "pull", "lift", "move", "came", "come", "get", "got", "remov", "slid", "slide", "whip", "keep", "kept":
+			return 0, false
+		case "went", "go", "goe":
+			return at + 1, tokens[i-1].in("in", "on")
+		}
+		return at + 1, d.cooking(tokens, i) || tokens[j].in("stand", "sit", "stood", "sat")
+	}
+	return at + 1, i > 0 && tokens[i-1].norm == "," && d.technique(tokens, max(0, i-reach), i)
+}
+
+// spread matches what food was drawn or laid over: "stretched it over my
+// knuckles", "over a pan of simmering water".
+func (d means) spread(tokens []token, i int) (int, bool) {
+	h := objectHead(tokens, i)
+	if tokens[i].norm != "over" || h < 0 || h-i > 4 {
+		return 0, false
+	}
+	if tokens[h].in("pan", "saucepan", "pot", "bowl") && after(tokens, h, 1).norm == "of" {
+		for n := 2; n <= 4; n++ {
+			if after(tokens, h, n).norm == "water" {
+				return h + n + 1, true
+			}
+		}
+	}
+	if !tokens[h].in("knuckle", "knuckles", "fist", "fists", "sieve", "colander", "strainer", "rack", "airer", "flame", "embers", "coals", "charcoal", "steam") {
+		return 0, false
+	}
+	return h + 1, d.cooking(tokens, i) || d.hung(tokens, i)
+}
+
+// hung reports whether food was left to drain or hang in the clause of token i.
+func (d means) hung(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("hang", "hung", "drain", "drained", "drip", "held", "hold", "draped") {
+			return true
+		}
+	}
+	return false
+}
+
+// fromHand matches from where something was let fall: "from a height", "poured
+// from a jug", "dropped from a spoon".
+func (d means) fromHand(tokens []token, i int) (int, bool) {
+	if after(tokens, i, 1).in("a", "the") && after(tokens, i, 2).norm == "height" {
+		return i + 3, true
+	}
+	h := objectHead(tokens, i)
+	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop") {
+		return 0, false
+	}
+	for j := clauseStart(tokens, i); j < i; j++ {
+		switch tokens[j].stem {
+		case "pour", "drop", "drip", "drizzl", "trickl", "spoon", "tip":
+			return h + 1, tokens[j].isVerb()
+		}
+	}
+	return 0, false
+}
+
+// withNone matches the tool that was done without, told by itself: ", no machine".
+func (d means) withNone(tokens []token, i int) bool {
+	n := after(tokens, i, 2)
+	return i > 0 && after(tokens, i, 1).in("machine", "mixer", "whisk", "blender", "processor", "cutter") && (n.norm == "" || n.pause() || n.joins() || n.in("and", "so", "just")) &&
+		(tokens[i-1].pause() || clauseHasVerb(tokens, i) && !tokens[i-1].isVerb())
 }

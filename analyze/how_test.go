@@ -1,0 +1,104 @@
+package analyze
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// The sentences are our own; what counts follows the meaning of the label "how"
+// (means or manner told in the sentence; not a step, a place, a time or help).
+// No published source covers notes without verbs; these go by common practice.
+func mannersToldOtherwise() []carrier {
+	return []carrier{
+		// How lid, food, cook and hand stood while the work went on.
+		{"lid", "Left it to blip for an hour, lid ajar."},
+		{"lid", "Braised two hours, lid on, turned the oven down at the end."},
+		{"uncovered", "I dried the duck overnight in the fridge, uncovered."},
+		{"skin side down", "Fried the sea bass skin side down."},
+		{"upside down", "I turned the cake out upside down onto a plate."},
+		{"stood", "She lifted the lid, stood well back, gloves on."},
+		{"fingers", "Sliced the leeks, fingers tucked under."},
+		{"handle", "She carried the pan, handle turned in."},
+		{"fingertips", "Rub the butter in fingertips only."},
+		{"no machine", "Made the pasta myself, no machine."},
+		// Flat and doubled adverbs.
+		{"slow", "Kneading: slow, steady, ten minutes."},
+		{"low and slow", "Cooked low and slow till it fell apart."},
+		{"hard", "I boiled the beans hard the way the packet said."},
+		{"little and little", "I added the milk little and little."},
+		{"lengthways", "I cut the aubergines lengthways."},
+		{"backwards", "Planned it backwards from tea time."},
+		{"out loud", "I read the recipe out loud to my sister."},
+		{"methodically", "I worked methodically and washed up between jobs."},
+		// A way that was shown, and one that was left.
+		{"the way", "I plaited it the way my aunt showed me."},
+		{"how", "I rolled the vine leaves how Gran does it."},
+		{"instead", "I folded instead of stirring."},
+		{"rather", "Next time I will weigh it rather than guessing."},
+		// Tools without "with".
+		{"wi'", "She lifted the dumplings wi' a slotted spoon."},
+		{"used", "I used tongs for the raw ones and a fish slice for the rest."},
+		{"used", "I used a mug as a cutter."},
+		{"used", "I used only my hands and worked fast."},
+		{"over", "Stretched the strudel dough over my fists."},
+		{"over", "I left the yoghurt to drain over a colander."},
+		{"over", "He melted the chocolate over a pan of hot water."},
+		{"on", "I sliced the cucumber on the mandolin."},
+		{"on", "Drained the chips on newspaper."},
+		{"on", "I chopped the herbs on a clean board."},
+		{"in", "dressing: oil and lemon shook in jar"},
+		{"in", "I steamed the pudding in a pan of simmering water."},
+		{"from", "I poured the batter from a jug."},
+		// Path, portion and heat.
+		{"in", "I poured the syrup in a thin stream."},
+		{"in", "I whisked it in short bursts."},
+		{"in", "I did the pancakes in two lots."},
+		{"off", "The lemon juice went in off the heat."},
+		{"on", "I cooked it on the smallest ring."},
+		{"at", "We kept the stock at a bare simmer."},
+	}
+}
+
+// noManners are sentences with words of manner that tell a step, a place, a
+// quality or a result.
+func noManners() []carrier {
+	return []carrier{
+		{"a step", "I took the pan off the heat."},
+		{"a step", "I put the lid on."},
+		{"a step", "We wiped the side down."},
+		{"a step", "I used the last of the milk."},
+		{"a step", "We used the big oven."},
+		{"a place", "She stood back when it spat."},
+		{"a place", "The bread was on the board."},
+		{"a place", "The milk came from a jug in the fridge."},
+		{"a quality", "The lid is stuck."},
+		{"a quality", "It was a slow, steady heat on the tongue."},
+		{"a quality", "The toffee set hard."},
+		{"a quality", "It tasted good on its own."},
+		{"a quality", "I like the way it crunches."},
+		{"a quality", "I love how it smells."},
+		{"a result", "The sauce split instead of thickening."},
+		{"a result", "They came out in lumps."},
+		{"an ingredient", "I used lentils instead of mince."},
+		{"what went over what", "I poured the gravy over the meat."},
+		{"what was lacking", "There was no whisk in the drawer."},
+	}
+}
+
+func TestMannerToldOtherwise(t *testing.T) {
+	for _, c := range mannersToldOtherwise() {
+		t.Run(c.word+": "+c.text, func(t *testing.T) {
+			got := howIn(t, c.text)
+			assert.True(t, begins(got, c.word), "%q tells no manner by %q; found: %q", c.text, c.word, got)
+		})
+	}
+}
+
+func TestNoMannerInSteps(t *testing.T) {
+	for _, c := range noManners() {
+		t.Run(c.word+": "+c.text, func(t *testing.T) {
+			assert.Empty(t, howIn(t, c.text), "%q tells no manner", c.text)
+		})
+	}
+}
