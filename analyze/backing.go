@@ -39,9 +39,9 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	case judgedThing:
 		return false
 	case judgedTime:
-		return reasonFollows(s, j) || deedBeside(s, j)
+		return reasonFollows(s, j) || causeFollows(s.tokens, j) || deedBeside(s, j)
 	case judgedWork, judgedPerson, judgedAct:
-		return toldOfWork(s, j) || next != nil && workGoesOn(next, j)
+		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
 	return describes(s, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
 }
@@ -79,7 +79,17 @@ func describes(s *sentence, j judgement) bool {
 			return true
 		}
 	}
-	return elaborated(s, j)
+	return elaborated(s, j) || namesTaste(s.tokens, j)
+}
+
+// namesTaste reports whether it is told what the food smelt or tasted of
+// ("smelt lovely, of oranges").
+func namesTaste(tokens []token, j judgement) bool {
+	at := j.to
+	if at < len(tokens) && tokens[at].norm == "," {
+		at++
+	}
+	return (j.sense == lexicon.Smell || j.sense == lexicon.Tongue) && at+1 < len(tokens) && tokens[at].norm == "of" && (tokens[at+1].isNoun() || tokens[at+1].isAdj())
 }
 
 // familiar reports a likeness to a place or a person ("like my uncle's shop"):
@@ -100,8 +110,8 @@ func elaborated(s *sentence, j judgement) bool {
 	for at := clauseEnd(tokens, j.to-1); at < len(tokens) && at < j.to+reach; {
 		end := max(clauseEnd(tokens, min(at+1, len(tokens)-1)), at+1)
 		added := tokens[at].in("and", "&", "then")
-		lacks = lacks || tokens[at].in("but", "just", "though")
 		for i := at; i < end && i < len(tokens) && !tokens[i].human(); i++ {
+			lacks = lacks || tokens[i].in("but", "just", "though")
 			if j.sense == "" && happened(tokens, i) && !(added && !tokens[subject(tokens, i)].in("it", "they")) {
 				return true
 			}
@@ -117,8 +127,11 @@ func elaborated(s *sentence, j judgement) bool {
 // happened reports whether token i is a verb of what the food did by itself
 // ("it slid over to one side", "it stuck").
 func happened(tokens []token, i int) bool {
+	if i >= len(tokens) {
+		return false
+	}
 	t := &tokens[i]
-	if !t.tagIn("VBD", "VBN") || linkingVerb(t.norm) {
+	if !t.tagIn("VBD", "VBN") || linkingVerb(t.norm) && !wentSomewhere(tokens, i) {
 		return false
 	}
 	switch t.stem {
@@ -127,6 +140,23 @@ func happened(tokens []token, i int) bool {
 	}
 	n := subject(tokens, i)
 	return n >= 0 && n < i && i-n <= 3 && (tokens[n].in("it", "they") || tokens[n].isNoun() && tokens[n].kind.Food())
+}
+
+// wentSomewhere reports whether "went" at token i tells of a way and of no
+// quality ("the flavour had gone right in").
+func wentSomewhere(tokens []token, i int) bool {
+	if !tokens[i].in("went", "gone") {
+		return false
+	}
+	for k := i + 1; k < len(tokens) && k <= i+2; k++ {
+		if tokens[k].in("through", "everywhere", "off", "over") || tokens[k].in("in", "into") && k == i+2 {
+			return true // but "it went in the tin" is a step
+		}
+		if !tokens[k].isAdv() {
+			return false
+		}
+	}
+	return false
 }
 
 // placed reports whether token i begins the place where the food lay, which
@@ -170,7 +200,21 @@ func sameFood(tokens []token, j judgement, i, to int) bool {
 		return n > j.from && (!someOf(j.topic) || i < j.to+8)
 	}
 	_, sense := senseOfNoun(t.norm)
-	return sense || singular(t.norm) == j.topic || !t.kind.Food() && n > j.from
+	return sense || singular(t.norm) == singular(j.topic) || !t.kind.Food() && n > j.from || n > j.to && ofWhole(tokens, n)
+}
+
+// ofWhole reports whether the noun at token n names, after no "and" or "but", what any food
+// is made up of, so that it tells of the food named before ("the rice was
+// good, each grain was separate").
+func ofWhole(tokens []token, n int) bool {
+	if start := clauseStart(tokens, n); start > 0 && tokens[start-1].in("and", "but") || tokens[start].in("and", "but") {
+		return false
+	}
+	switch singular(tokens[n].norm) {
+	case "grain", "strand", "flake", "layer", "skin", "flesh", "outside", "inside", "middle", "centre", "surface", "edge", "piece":
+		return true
+	}
+	return n > 0 && tokens[n-1].in("each", "every")
 }
 
 // describedNoun returns the noun that the description at token i stands before
@@ -200,12 +244,25 @@ func contrasted(tokens []token, j judgement, i int) bool {
 		}
 		p := predicateOf(tokens, later)
 		if p < k {
+			p = firstVerb(tokens, k+1, later+1)
+		}
+		if p < k {
 			return false
 		}
 		n := subject(tokens, p)
 		return n > k && !tokens[n].in("it", "they", "this", "that", "these", "i", "we", "you", "he", "she")
 	}
 	return false
+}
+
+// firstVerb returns the first finite verb in tokens[from:to], or -1.
+func firstVerb(tokens []token, from, to int) int {
+	for i := from; i < to; i++ {
+		if tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") {
+			return i
+		}
+	}
+	return -1
 }
 
 // onTheWay reports whether the description at token i is of a state on the way
@@ -237,12 +294,35 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 	if j.sense == "" && len(next.tokens) > 2 && next.tokens[0].in("it", "they") && happened(next.tokens, 1) {
 		return true // "The first was a disaster. It stuck and I broke it."
 	}
+	if j.sense == lexicon.Sight && j.deeds && (happened(next.tokens, 1) || happened(next.tokens, 2)) {
+		return true // "Plating was poor. The stew slid to one side."
+	}
+	if (j.sense == "" || j.sense == lexicon.Tongue) && findsTaste(next.tokens) {
+		return true
+	}
 	for _, g := range next.signs {
 		switch {
 		case g.area == lexicon.Improvement:
 			return false // a wish for next time tells nothing of what was judged
 		case g.told && resultArea(g.area) && (j.sense == "" || j.sense.Area() == g.area) && !onTheWay(next.tokens, g.from):
 			return true
+		}
+	}
+	return false
+}
+
+// findsTaste reports whether a sentence tells what was tasted in the food ("you
+// got the cumin first", "I could taste the lemon").
+func findsTaste(tokens []token) bool {
+	for i := 1; i+1 < len(tokens) && i < 6; i++ {
+		t := &tokens[i]
+		if !(t.in("get", "got") && tokens[i-1].in("you", "can", "could") || t.in("taste") && tokens[i-1].in("can", "could", "really")) {
+			continue
+		}
+		for k := i + 1; k < len(tokens) && k <= i+4; k++ {
+			if tokens[k].kind == lexicon.Ingredient {
+				return true
+			}
 		}
 	}
 	return false
@@ -278,7 +358,7 @@ func goesOn(s *sentence, topic string) bool {
 			return false
 		case t.kind.Food() && !t.describes():
 			_, sense := senseOfNoun(t.norm)
-			return sense || singular(t.norm) == topic
+			return sense || singular(t.norm) == singular(topic)
 		}
 	}
 	return true
@@ -292,6 +372,9 @@ func toldOfWork(s *sentence, j judgement) bool {
 		start = j.from // a word of praise beside the clause, not its verb's
 	}
 	for _, g := range s.signs {
+		if g.to-g.from == 1 && areaOfNoun(s.tokens[g.from].norm) != "" {
+			continue // only names what is judged: "my kneading was good"
+		}
 		if g.told && (j.area == "" && g.area != lexicon.Improvement || g.area == j.area) && (g.to <= start || g.from >= j.to) {
 			return true
 		}
@@ -336,6 +419,23 @@ func tellsOf(s *sentence, a lexicon.Area) bool {
 	return false
 }
 
+// causeFollows reports whether a clause of cause stands right behind the
+// judgement ("was a nightmare as the oil spat").
+func causeFollows(tokens []token, j judgement) bool {
+	return j.to+1 < len(tokens) && tokens[j.to].in("because", "as", "since") && (tokens[j.to+1].tagIn("DT", "PRP", "PRP$", "EX") || tokens[j.to+1].isNoun())
+}
+
+// ofDeedBefore reports whether "that" or "which" points from the judgement at a
+// deed told before it ("I did my homework by the hob, that was good planning").
+func ofDeedBefore(tokens []token, j judgement) bool {
+	p := predicateOf(tokens, j.from)
+	if p < 0 {
+		return false
+	}
+	n := p - 1
+	return n > 0 && tokens[n].in("that", "this", "which") && actBefore(tokens, n)
+}
+
 // reasonFollows reports whether a reason follows the judgement.
 func reasonFollows(s *sentence, j judgement) bool {
 	for _, w := range s.why {
@@ -354,6 +454,9 @@ func deedBeside(s *sentence, j judgement) bool {
 	start, end := clauseStart(tokens, j.from), clauseEnd(tokens, j.to-1)
 	if end+2 < len(tokens) && j.of == judgedWork && tokens[end].in("so", "because") {
 		return true
+	}
+	if end+1 < len(tokens) && tokens[end].norm == "," && tokens[end+1].tag == "VBG" && j.of != judgedTime {
+		return true // "managed well, weighing it all out first"
 	}
 	if end < len(tokens) && !tokens[end].in("and", "&", "then") {
 		stop := clauseEnd(tokens, min(end+1, len(tokens)-1))

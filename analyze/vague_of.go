@@ -39,6 +39,10 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.area = judgedArea(tokens, v)
 		return j
 	}
+	if v.to < len(tokens) && tokens[v.to].in("session", "lesson", "practical", "day", "evening", "morning", "afternoon") {
+		j.of = judgedWork
+		return j
+	}
 	if h := phraseHead(tokens, v.to-1); h >= 0 && !tokens[v.to].in("so", "but") && (tokens[h].kind == lexicon.Tool || !portion(&tokens[h])) {
 		if j.byNoun(tokens, h) {
 			return j
@@ -68,11 +72,13 @@ func (j *judgement) byNote(tokens []token) {
 			j.sense = sense
 			return
 		}
-		if t := &tokens[i]; t.isNoun() && t.kind.Food() {
+		if t := &tokens[i]; t.in("bit", "touch", "little") {
+			return // "bit samey": how much
+		} else if t.isNoun() && t.kind.Food() {
 			j.topic = topicOf(t)
 			return
 		} else if t.isNoun() && t.kind == lexicon.NoKind && i == 0 {
-			j.topic = singular(t.norm)
+			j.topic = t.norm
 			return
 		}
 	}
@@ -114,12 +120,13 @@ func kindOfWord(tokens []token, v *vagueWord) (judged, bool) {
 // timing", "that dreadful pan").
 func (j *judgement) byNoun(tokens []token, n int) bool {
 	t := &tokens[n]
-	if s, ok := senseOfNoun(t.norm); ok {
-		j.sense, j.deeds = s, laidOut(t)
-		return true
+	if n+1 < len(tokens) && t.kind == lexicon.Tool && tokens[n+1].norm == "of" {
+		if h := objectHead(tokens, n+1); h >= 0 && tokens[h].kind.Food() {
+			j.topic = topicOf(&tokens[h]) // "a cracking bowl of stew"
+			return true
+		}
 	}
-	if a := areaOfNoun(t.norm); a != "" {
-		j.of, j.area = judgedWork, a
+	if j.byName(t) {
 		return true
 	}
 	switch {
@@ -145,6 +152,9 @@ func (j *judgement) byNoun(tokens []token, n int) bool {
 // well", "he did good", "worked a treat", "crimped better than mine").
 func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 	start := clauseStart(tokens, v.from)
+	if tokens[v.from].in("better", "worse", "badly", "best") && tokens[v.from].isAdv() && somebodyWorks(tokens, start, v.from) {
+		return judgedWork, true // "line the tin better"
+	}
 	for i := v.from - 1; i >= start && i >= v.from-4; i-- {
 		t := &tokens[i]
 		switch {
@@ -154,6 +164,8 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 			return judgedFood, false
 		case t.in("worked", "works", "work", "managed", "manage"):
 			return judgedWork, true
+		case t.in("went", "go", "goes", "gone") && tokens[i+1].norm == "down":
+			return judgedFood, true // how it was liked
 		case t.in("went", "go", "goes", "gone"):
 			n := subject(tokens, i)
 			return judgedWork, n < 0 || !tokens[n].kind.Food() || tokens[n].kind == lexicon.DishNoun
@@ -164,20 +176,52 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 	return judgedWork, tokens[v.from].norm == "well"
 }
 
-// bySubject judges by the subject at token n of the verb at token p.
-func (j *judgement) bySubject(tokens []token, n, p int) {
-	t := &tokens[n]
+// byName judges by a noun that names a sense or an area of work.
+func (j *judgement) byName(t *token) bool {
 	if s, ok := senseOfNoun(t.norm); ok {
 		j.sense, j.deeds = s, laidOut(t)
-		return
+		return true
+	}
+	if laidOut(t) {
+		j.sense, j.deeds = lexicon.Sight, true
+		return true
 	}
 	if a := areaOfNoun(t.norm); a != "" {
 		j.of, j.area = judgedWork, a
+		return true
+	}
+	return false
+}
+
+// gerund reports whether a noun names something done ("Piping was fun").
+func gerund(t *token) bool {
+	return strings.HasSuffix(t.norm, "ing") && !t.kind.Food() && len(t.norm) > 5 && !t.in("everything", "something", "anything", "nothing")
+}
+
+// somebodyWorks reports whether somebody works on something in tokens[from:to].
+func somebodyWorks(tokens []token, from, to int) bool {
+	somebody := false
+	for i := from; i < to; i++ {
+		somebody = somebody || tokens[i].human()
+		if somebody && tokens[i].card.works && !linkingVerb(tokens[i].norm) {
+			return true
+		}
+	}
+	return false
+}
+
+// bySubject judges by the subject at token n of the verb at token p.
+func (j *judgement) bySubject(tokens []token, n, p int) {
+	t := &tokens[n]
+	if j.byName(t) {
 		return
 	}
 	switch {
-	case doneThing(tokens, n, p) || strings.HasSuffix(t.norm, "ing") && !t.kind.Food() && len(t.norm) > 5 && !t.in("everything", "something", "anything", "nothing"):
+	case doneThing(tokens, n, p) || gerund(t):
 		j.of = judgedTime
+		if n > 0 && n == p-1 && tokens[n-1].tag == "PRP$" {
+			j.of = judgedWork // "my piping was shocking"
+		}
 	case t.human() && !(t.isNoun() && t.tag == "NNS" && n > 0 && tokens[n-1].tag == "PRP$"):
 		j.of = judgedPerson // but "my sisters was nice": her portion
 	case t.in("this", "that", "which") && n > 0 && actBefore(tokens, n), !t.kind.Food() && relative(tokens, p) && actBefore(tokens, n):
@@ -279,7 +323,7 @@ func topicOf(t *token) string {
 		return ""
 	}
 	if t.kind == lexicon.PartNoun || t.kind == lexicon.Ingredient {
-		return singular(t.norm)
+		return t.norm
 	}
 	return ""
 }

@@ -99,6 +99,19 @@ func TestWhatJudges(t *testing.T) {
 		{"a grandfather", "My granda keeps the dripping.", ""},
 		{"better in a slip", "mine was beter", "beter!"},
 		{"alright in dialect", "They were a bit late but alreet.", "alreet!"},
+		{"hair", "She has fair hair under her cap.", ""},
+		{"a shape", "I cut out a perfect circle.", ""},
+		{"to perfect", "I want to perfect my crimping.", ""},
+		{"in case", "For the worst case I had a lid by me.", ""},
+		{"anyhow", "For better or worse I turned it up.", ""},
+		{"no thanks", "I said no I'm good.", ""},
+		{"health", "Feeling much better now.", ""},
+		{"how far meat is cooked", "Dad has his steak well done.", ""},
+		{"slang and a filler", "taste was mid ngl", "mid!"},
+		{"slang of a person", "My brother was pants at peeling.", "pants!"},
+		{"clothes", "I got batter on my pants.", ""},
+		{"very", "I rolled it amazingly thin.", ""},
+		{"very well", "It turned out amazingly.", "amazingly!"},
 	} {
 		assert.Equal(t, c.want, judgedIn(t, c.text), "%s: %s", c.rule, c.text)
 	}

@@ -5,6 +5,9 @@ import "saywhy/lexicon"
 // saidOf reports whether slang at token i is said of the food or the work as a
 // quality: after a linking verb whose subject is no person, or alone.
 func (d judging) saidOf(tokens []token, i int) bool {
+	if i+1 < len(tokens) && tokens[i+1].in("ngl", "tbh", "lol", "man", "bro", "fr", "mate", "imo", "innit", "though", "tho", "haha", "too") {
+		tokens = tokens[:i+1] // what is only thrown in
+	}
 	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || tokens[i+1].describes()) {
 		return false // "dead colourful": very
 	}
@@ -31,7 +34,10 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if s >= 0 && tokens[s].in("hygiene", "safety", "planning", "organisation", "technique", "timing", "work") {
 		return true // "Hygiene was sound"
 	}
-	return s >= 0 && !tokens[s].human() && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && tokens[s].kind != lexicon.Other
+	if s >= 0 && tokens[s].human() {
+		return i+1 < len(tokens) && tokens[i+1].norm == "at" // "my mate was pants at helping"
+	}
+	return s >= 0 && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && tokens[s].kind != lexicon.Other
 }
 
 // lastRemark reports whether the word at token i is all that is said behind the
@@ -87,7 +93,7 @@ func measures(tokens []token, from, to int) bool {
 		return true
 	case t.in("pretty", "super") && quality:
 		return true // "pretty good", "super wet": how much
-	case t.in("awfully", "terribly", "incredibly", "unbelievably", "remarkably", "extraordinarily", "exceptionally", "shocking", "shockingly") && quality:
+	case t.in("awfully", "terribly", "horribly", "amazingly", "insanely", "incredibly", "unbelievably", "remarkably", "extraordinarily", "exceptionally", "shocking", "shockingly") && quality:
 		return true // "awfully hot"
 	case t.norm == "good" && next.norm == "and" && to+1 < len(tokens) && tokens[to+1].describes():
 		return true // "good and hot": thoroughly
@@ -107,6 +113,9 @@ func ofState(tokens []token, from, to int) bool {
 	if from == 0 || to-from > 1 {
 		return false
 	}
+	if tokens[0].norm == "feeling" && from <= 4 {
+		return true // "Feeling a lot better now"
+	}
 	v := predicateOf(tokens, from)
 	if v < 0 || from-v > 4 {
 		return false
@@ -114,7 +123,7 @@ func ofState(tokens []token, from, to int) bool {
 	if s := subject(tokens, v); s >= 0 && tokens[s].kind == lexicon.Body && tokens[s].norm != "grip" && phraseHead(tokens, from) < 0 {
 		return true
 	}
-	if tokens[v].in("feel", "feels", "felt", "feeling") && subjectIsHuman(tokens, from) && phraseHead(tokens, from) < 0 {
+	if tokens[v].in("feel", "feels", "felt", "feeling") && (subjectIsHuman(tokens, from)) && phraseHead(tokens, from) < 0 {
 		return true
 	}
 	if !t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad", "grand") {
@@ -122,7 +131,7 @@ func ofState(tokens []token, from, to int) bool {
 	}
 	if tokens[v].in("is", "'s", "was", "'m", "am", "seem", "seems", "seemed", "feel", "feels", "felt", "feeling", "be", "are", "were") {
 		if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && tokens[to].in("at")) {
-			return t.norm != "good" && t.norm != "great" || tokens[v].in("feel", "felt", "feeling", "feels")
+			return t.norm != "good" && t.norm != "great" || tokens[v].in("'m", "am", "feel", "felt", "feeling", "feels")
 		}
 	}
 	return false
