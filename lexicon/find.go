@@ -22,7 +22,7 @@ type Finder struct {
 	mean  [findFields]float64
 	kin   map[string][]string
 	// sayings are turns of speech by the root of their first word.
-	sayings map[string][]saying
+	sayings map[string][]*saying
 	food    map[string]bool // terms of the nouns that words describe
 }
 
@@ -49,6 +49,7 @@ type findDoc struct {
 	freq    map[string]*[findFields]float64
 	length  [findFields]float64
 	phrases [][]string // headword, then forms, as terms
+	wholes  []string   // each of these as one term
 	prior   float64    // how likely the word is, whatever was noticed
 }
 
@@ -65,10 +66,11 @@ func NewFinder(words []Word) *Finder {
 	f.kin, f.sayings = everydayKin() // only read
 	in := map[string]int{}
 	met := map[string][]string{} // many words are said of the same food
+	rootOf := rootsOnce()
 	terms := func(text string) []string {
 		t, ok := met[text]
 		if !ok {
-			t = findTerms(text)
+			t = termsBy(text, rootOf)
 			met[text] = t
 		}
 		return t
@@ -91,7 +93,9 @@ func NewFinder(words []Word) *Finder {
 	n := float64(len(words))
 	for t, c := range in {
 		f.idf[t] = math.Log(1 + (n-float64(c)+0.5)/(float64(c)+0.5))
-		f.terms = append(f.terms, t)
+		if !strings.Contains(t, wholeSign) {
+			f.terms = append(f.terms, t)
+		}
 	}
 	slices.Sort(f.terms)
 	for i := range f.mean {
@@ -126,9 +130,13 @@ func newFindDoc(w Word, termsOf func(string) []string) findDoc {
 	seen := map[string]bool{}
 	phrase := func(field int, text string) {
 		terms := add(field, text)
-		if key := strings.Join(terms, " "); field == headField || len(terms) > 0 && !seen[key] {
+		if key := asWhole(terms); field == headField || len(terms) > 0 && !seen[key] {
 			seen[key] = true
 			d.phrases = append(d.phrases, terms)
+			d.wholes = append(d.wholes, key)
+			if len(terms) > 1 && d.freq[key] == nil {
+				d.freq[key] = &[findFields]float64{}
+			}
 		}
 	}
 	phrase(headField, w.Word)
@@ -142,16 +150,23 @@ func newFindDoc(w Word, termsOf func(string) []string) findDoc {
 	return d
 }
 
+// wholeSign joins the terms of a headword or form of several words into one
+// term, by which what people say stands for it as a whole: "made me hungry" for
+// mouth-watering, not for what waters.
+const wholeSign = "+"
+
+func asWhole(terms []string) string { return strings.Join(terms, wholeSign) }
+
 // Find returns at most n words that fit what was noticed, the best first; none
 // when no term of it is known.
 func (f *Finder) Find(noticed string, n int) []Found {
 	plain := findTerms(noticed)
 	topics := f.topics(noticed)
-	query := f.query(noticed, topics)
+	query, taken := f.query(noticed, topics)
 	cued := sensesCued(noticed)
 	var all []Found
 	for i := range f.docs {
-		if fit := f.fit(&f.docs[i], query, topics, plain) * cued[f.docs[i].word.Sense]; fit > 0 {
+		if fit := f.fit(&f.docs[i], query, topics, taken, plain) * cued[f.docs[i].word.Sense]; fit > 0 {
 			all = append(all, Found{Word: f.docs[i].word, Fit: fit})
 		}
 	}
@@ -171,20 +186,17 @@ func (f *Finder) Find(noticed string, n int) []Found {
 
 // query returns the terms of what was noticed with their weights: its own
 // terms, slips mended, and at less weight words of everyday speech akin to them.
-func (f *Finder) query(noticed string, topics map[string]bool) map[string]float64 {
-	out := map[string]float64{}
+func (f *Finder) query(noticed string, topics map[string]bool) (out map[string]float64, taken map[string]bool) {
+	out = map[string]float64{}
 	add := func(t string, weight float64) { out[t] = max(out[t], weight) }
-	taken := map[string]bool{} // by a turn of speech
-	for _, s := range f.said(noticed) {
-		for _, w := range s.words {
-			taken[w], taken[not+w] = true, true
-		}
+	sayings, taken := f.said(noticed)
+	for _, s := range sayings {
 		for i, t := range s.meant {
-			add(t, sayingWeight*math.Pow(kinDecay, float64(i)))
+			add(t, sayingWeight*math.Pow(kinDecay, float64(i))*f.evened(t)*s.weight)
 		}
 	}
 	for _, t := range findTerms(noticed) {
-		if taken[t] {
+		if taken[strings.TrimPrefix(t, not)] {
 			add(t, takenWeight)
 			continue
 		}
@@ -211,8 +223,29 @@ func (f *Finder) query(noticed string, topics map[string]bool) map[string]float6
 			add(plain, deniedWeight)
 		}
 	}
-	return out
+	return out, taken
 }
+
+// evened is the weight of a term that a turn of speech stands for: how rare the
+// term is counts less than for what is said itself.
+func (f *Finder) evened(t string) float64 {
+	weight := 1.0
+	if idf := f.idf[t]; idf > 0 {
+		weight = math.Sqrt(evenIDF / idf)
+	}
+	if strings.Contains(t, wholeSign) {
+		weight *= wholeWeight
+	}
+	return weight
+}
+
+const (
+	// evenIDF is the inverse document frequency of a term that is neither rare
+	// nor common.
+	evenIDF = 5
+	// wholeWeight makes up for phrasePrior: here the phrase was looked for.
+	wholeWeight = 1.4
+)
 
 // Weights of terms that the query does not have itself.
 const (
@@ -307,12 +340,15 @@ told find found pass walk nan gran day`)
 // stands in what was noticed as it is. A term of a headword or form counts by
 // how much of that headword or form the query has: of "fell over", "fell" alone
 // says little.
-func (f *Finder) fit(d *findDoc, query map[string]float64, topics map[string]bool, plain []string) float64 {
+func (f *Finder) fit(d *findDoc, query map[string]float64, topics, taken map[string]bool, plain []string) float64 {
 	weights := fieldWeights()
 	cover := [2]map[string]float64{{}, {}} // of headword and of forms, by term
 	longest := 0.0
 	for i, p := range d.phrases {
 		field := min(i, formField)
+		if len(p) > 1 && query[d.wholes[i]] > 0 {
+			cover[field][d.wholes[i]] = 1
+		}
 		have, whole := 0.0, 0.0
 		for _, t := range p {
 			whole += f.idf[t]
@@ -324,6 +360,9 @@ func (f *Finder) fit(d *findDoc, query map[string]float64, topics map[string]boo
 			}
 		}
 		if len(p) > 0 && contains(plain, p) && (len(p) > 1 || !topics[p[0]]) {
+			if len(p) == 1 && taken[p[0]] {
+				whole *= takenWeight
+			}
 			longest = max(longest, whole)
 		}
 	}
@@ -383,7 +422,10 @@ const not = "!"
 
 // findTerms returns the terms of a text: stems without the words that hold
 // speech together, and with a mark on what is denied.
-func findTerms(text string) []string {
+func findTerms(text string) []string { return termsBy(text, root) }
+
+// termsBy is findTerms with roots that were maybe met before.
+func termsBy(text string, root func(string) string) []string {
 	var out []string
 	denied := 0 // how many more words a denial reaches
 	for _, w := range saidWords(text) {
@@ -435,6 +477,20 @@ func root(w string) string {
 		s = s[:n-1]
 	}
 	return s
+}
+
+// rootsOnce returns root, worked out once for each word: stems take most of the
+// time of an index.
+func rootsOnce() func(string) string {
+	met := map[string]string{}
+	return func(w string) string {
+		r, ok := met[w]
+		if !ok {
+			r = root(w)
+			met[w] = r
+		}
+		return r
+	}
 }
 
 // denials lists words that deny the next ones; of what should be so, it is known

@@ -9,32 +9,30 @@ import (
 // kinOf returns, for the root of an everyday word, the roots of those it
 // stands for when people tell what they noticed in food, the likeliest first;
 // and by the root of their first word, what turns of speech stand for.
-func kinOf() (kin map[string][]string, sayings map[string][]saying) {
-	kin, sayings = map[string][]string{}, map[string][]saying{}
-	for _, group := range slices.Concat(saidGroups(), kinGroups()) {
-		said, meant, _ := strings.Cut(group, ":")
+func kinOf() (kin map[string][]string, sayings map[string][]*saying) {
+	kin, sayings = map[string][]string{}, map[string][]*saying{}
+	rootOf := rootsOnce()
+	for _, group := range slices.Concat(saidGroups(), turnGroups(), causeGroups(), kinGroups()) {
+		said, meant, _ := strings.Cut(group, " : ")
 		var terms []string
 		for _, b := range strings.Fields(meant) {
-			for _, t := range findTerms(b) {
-				if !slices.Contains(terms, t) {
-					terms = append(terms, t)
-				}
+			if t := asWhole(termsBy(b, rootOf)); t != "" && !slices.Contains(terms, t) {
+				terms = append(terms, t)
 			}
 		}
 		for _, a := range strings.Fields(said) {
-			if strings.Contains(a, "+") {
-				words := strings.Split(a, "+")
-				for i, w := range words {
-					words[i] = root(w)
+			if strings.ContainsAny(a, "+&") {
+				s := &saying{readTurn(a, rootOf), terms}
+				for _, words := range s.parts[0][0] {
+					sayings[words[0]] = append(sayings[words[0]], s)
 				}
-				sayings[words[0]] = append(sayings[words[0]], saying{words, terms})
 				continue
 			}
 			denied := ""
 			if plain, ok := strings.CutPrefix(a, not); ok {
 				a, denied = plain, not
 			}
-			x := denied + root(a)
+			x := denied + rootOf(a)
 			for _, t := range terms {
 				if x != t && !slices.Contains(kin[x], t) {
 					kin[x] = append(kin[x], t)
@@ -48,38 +46,128 @@ func kinOf() (kin map[string][]string, sayings map[string][]saying) {
 // everydayKin is kinOf, worked out once: it is the same for every list.
 var everydayKin = sync.OnceValues(kinOf)
 
-// saying is a turn of speech by the roots of its words, and the terms of what it
-// stands for.
-type saying struct{ words, meant []string }
+// saying is a turn of speech, and the terms of what it stands for. Its parts may
+// stand anywhere in what was noticed.
+type saying struct {
+	parts []turn
+	meant []string
+}
 
-// said returns the turns of speech in what was noticed.
-func (f *Finder) said(noticed string) []saying {
-	var roots []string
-	for _, w := range saidWords(noticed) {
-		roots = append(roots, root(w))
-	}
-	var out []saying
-	for i, r := range roots {
-		for _, s := range f.sayings[r] {
-			if follows(roots[i+1:], s.words[1:]) {
-				out = append(out, s)
+// turn is a row of words that come in order and near each other, each any of
+// several, by their roots; what stands for one of them may be several words.
+type turn [][][]string
+
+// readTurn reads a turn of speech as it is written down: its parts are joined
+// with &, the words of a part with +; where words are parted by /, any of them
+// will do, and ~ joins those of which one is several words.
+func readTurn(pattern string, rootOf func(string) string) []turn {
+	var out []turn
+	for _, part := range strings.Split(pattern, "&") {
+		var t turn
+		for _, place := range strings.Split(part, "+") {
+			var anyOf [][]string
+			for _, a := range strings.Split(place, "/") {
+				words := strings.Split(a, "~")
+				for i, w := range words {
+					words[i] = rootOf(w)
+				}
+				anyOf = append(anyOf, words)
 			}
+			t = append(t, anyOf)
 		}
+		out = append(out, t)
 	}
 	return out
 }
 
-// follows reports whether words come in order with at most sayReach others
-// before each.
-func follows(roots, words []string) bool {
+// heard is a turn of speech in what was noticed.
+type heard struct {
+	*saying
+	words  []string // the roots that make it up
+	weight float64
+}
+
+// lesserWeight is the weight of a turn of speech within a longer one: "no
+// flavour" in "no flavour was stronger than the others".
+const lesserWeight = 0.4
+
+// said returns the turns of speech in what was noticed, and the roots of the
+// words that make them up.
+func (f *Finder) said(noticed string) (out []heard, taken map[string]bool) {
+	var roots []string
+	for _, w := range saidWords(noticed) {
+		roots = append(roots, root(w))
+	}
+	taken = map[string]bool{}
+	met := map[*saying]bool{}
+	for _, r := range roots {
+		for _, s := range f.sayings[r] {
+			if met[s] {
+				continue
+			}
+			met[s] = true
+			if words := s.in(roots); words != nil {
+				out = append(out, heard{s, words, 1})
+				for _, w := range words {
+					taken[w] = true
+				}
+			}
+		}
+	}
+	for i, s := range out {
+		for _, longer := range out {
+			if allIn(longer.words, s.words) && !allIn(s.words, longer.words) {
+				out[i].weight = lesserWeight
+				break
+			}
+		}
+	}
+	return out, taken
+}
+
+// allIn reports whether all words are in a list.
+func allIn(list, words []string) bool {
 	for _, w := range words {
-		i := slices.Index(roots[:min(len(roots), sayReach+1)], w)
-		if i < 0 {
+		if !slices.Contains(list, w) {
 			return false
 		}
-		roots = roots[i+1:]
 	}
 	return true
+}
+
+// in returns the roots that make up a turn of speech, none if it is not there.
+func (s *saying) in(roots []string) []string {
+	var words []string
+	for _, t := range s.parts {
+		var has []string
+		for i := 0; i < len(roots) && has == nil; i++ {
+			has = t.at(roots[i:], 0)
+		}
+		if has == nil {
+			return nil
+		}
+		words = append(words, has...)
+	}
+	return words
+}
+
+// at returns the roots that make up a turn whose first word stands at most
+// reach words on, none if it does not.
+func (t turn) at(roots []string, reach int) []string {
+	if len(t) == 0 {
+		return []string{}
+	}
+	for i := 0; i < min(len(roots), reach+1); i++ {
+		for _, words := range t[0] {
+			if !slices.Equal(words, roots[i:min(len(roots), i+len(words))]) {
+				continue
+			}
+			if rest := t[1:].at(roots[i+len(words):], sayReach); rest != nil {
+				return append(rest, words...)
+			}
+		}
+	}
+	return nil
 }
 
 // kinGroups lists what people say before the colon and what they may be after
@@ -177,7 +265,7 @@ func kinGroups() []string {
 		"ice : icy",
 		"hard : crisp crunchy firm",
 		"gum : chewy gummy",
-		"fudge brownie : fudgy gooey squidgy",
+		"fudge : fudgy gooey squidgy",
 		"rough : coarse rough",
 		"big large : chunky large",
 		"grain grains rice : fluffy separate",

@@ -99,7 +99,7 @@ func saidGroups() []string {
 		"shed greenhouse allotment woodland forest rain rained wet+leaves compost : earthy musty mushroomy woody",
 		"wet+dog damp+towel wet+towel charity+shop old+books old+book museum church loft : musty damp stale",
 		"bomb+stink stink+bomb school+dinner school+dinners cabbage+water swamp rotten+egg rotten+eggs bad+eggs trump trumps : sulphury cabbagey eggy stinky",
-		"gone+off going+off went+off retch retched bleurgh yuck toilet loo sewer sewage dead compost+bin bin+bag nappy nappies : off rancid rotten sour stale",
+		"gone+off going+off went+off retch retched toilet loo sewer sewage dead compost+bin bin+bag nappy nappies : off rancid rotten sour stale",
 		"old+oil old+fat used+too+many+times oil+old : rancid stale greasy",
 		"aquarium seagull seagulls fishmonger rockpool rock+pool boat boats pier seaside cat+food fishing : fishy salty briny",
 		"bleach cleaner cleaning swimming+pool chlorine felt+tips varnish nail+varnish new+car balloon+rubber disinfectant nail+polish : chemical artificial soapy",
