@@ -360,7 +360,7 @@ func (f *Finder) fit(d *findDoc, query map[string]float64, topics, taken map[str
 			}
 		}
 		if len(p) > 0 && contains(plain, p) && (len(p) > 1 || !topics[p[0]]) {
-			if len(p) == 1 && taken[p[0]] {
+			if len(p) == 1 && taken[strings.TrimPrefix(p[0], not)] {
 				whole *= takenWeight
 			}
 			longest = max(longest, whole)
@@ -458,11 +458,20 @@ func termsBy(text string, root func(string) string) []string {
 	return out
 }
 
-// saidWords returns the words of a text in lower case.
+// saidWords returns the words of a text in lower case, with the apostrophe that
+// many leave out of "didnt".
 func saidWords(text string) []string {
-	return strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
+	words := strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "’", "'")), func(r rune) bool {
 		return r != '\'' && !unicode.IsLetter(r) && !unicode.IsDigit(r)
 	})
+	for i, w := range words {
+		switch w {
+		case "cant", "couldnt", "didnt", "doesnt", "dont", "hadnt", "hasnt", "havent", "isnt", "wasnt", "wont",
+			"wouldnt", "arent", "werent", "shouldnt":
+			words[i] = strings.TrimSuffix(w, "t") + "'t"
+		}
+	}
+	return words
 }
 
 // root is the stem of a word without the -y that makes a describing word of a
@@ -514,7 +523,7 @@ func joins(w string) bool {
 		"which", "who", "how", "where", "up", "out", "when's", "it'd", "got", "get", "gets", "make", "makes", "made",
 		"go", "goes", "went", "gone", "going", "lot", "lots", "too", "all", "more", "most", "much", "many", "one",
 		"feel", "feels", "felt", "look", "looks", "looked", "taste", "tastes", "tasted", "smell", "smells", "smelt",
-		"smelled", "what's", "called", "call", "word", "words", "why", "say", "ok", "anything", "something",
+		"smelled", "whiff", "what's", "called", "call", "word", "words", "why", "say", "ok", "anything", "something",
 		"someone", "everyone", "still", "about", "after", "before", "over", "inside", "eat", "eating", "ate", "food":
 		return true
 	}

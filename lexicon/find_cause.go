@@ -119,7 +119,7 @@ func causeGroups() []string {
 		"tastes/tasted/taste&bacon/crisps/olives/anchovies/pretzels/pretzel/sweat/tears : salty savoury briny",
 		"tastes/tasted/taste&beer/wine/pub/rum/brandy/sherry : boozy yeasty winey",
 		"tastes/tasted/taste&fish/sea/prawns/harbour : fishy salty briny",
-		"tastes/tasted/taste&cream/milk/ice~cream/vanilla/custard : creamy milky sweet",
+		"tastes/tasted/taste&cream/ice~cream/vanilla/custard : creamy milky sweet",
 		"smell/smells/smelt&custard/ice~cream/vanilla/birthday : vanilla-scented sweet custardy",
 		"smell/smells/smelt&wee/ammonia/hair~dye/cat~litter : ammonia-like pungent sharp",
 		"smell/smells/smelt&armpit/armpits/sweat/sweaty/bo/manure/poo/dung/cowpat/skunk/toilet/toilets/drain/drains/nappy : stinky pongy rotten cheesy",
@@ -141,13 +141,21 @@ func causeGroups() []string {
 		"smell/smells/smelt&sweet~potato/pumpkin/carrot/carrots : sweet earthy",
 		"smell/smells/smelt&spring/morning/clean/sheets/dew/outside/outdoors/rain : fresh clean earthy",
 
+		"gone/going/went/turned/tastes/tasted/taste/smells/smelt/smell/bit/little/slightly/already+off sour/off+milk : sour rancid rotten tasted-off stale",
+		"crazy+paving : cracked cracked-top",
+		"flat&lemonade/coke/cola/fizzy/pop no/lost&bubbles/fizz : flat airless dull",
+		"hasn't/hadn't/not/didn't/never/wouldn't/won't+set : not-set runny loose soft",
+		"fell/went/dropped+flat : flat collapsed sunken deflated",
+
 		// Looks, by what they are like.
 		"colour/looks/looked&sun/egg~yolk/lemon/custard/canary/duckling/chick/daffodil/buttercup/banana/butter : yellow golden bright",
 		"colour/looks/looked&postbox/fire~engine/tomato/lipstick/blood/ketchup/cherry/ruby : red bright scarlet",
+		"colour/looks/looked&brick/flowerpot/rust/clay : brick-red russet terracotta",
 		"colour/looks/looked&grass/frog/leaf/leaves/peas/apple/shrek/moss : green bright-green",
 		"colour/looks/looked&carrot/carrots/pumpkin/basketball/fox/traffic~cone/sunset/satsuma : orange bright golden",
 		"colour/looks/looked&pig/piglet/flamingo/candyfloss/barbie/strawberry~milk : pink rosy",
-		"colour/looks/looked&mud/poo/dirt/chocolate/conker/wood/table/bark/tree : brown dark drab",
+		"colour/looks/looked&conker/chestnut/wood/table : brown chestnut-brown dark glossy",
+		"colour/looks/looked&mud/poo/dirt/chocolate/bark/tree : brown dark drab",
 		"colour/looks/looked&rain/storm/pavement/concrete/mouse/elephant/ash/dishwater/porridge/battleship : grey dull drab",
 		"colour/looks/looked&snow/sheet/milk/ghost/paper/chalk/bone/uncooked/polar : white pale pasty",
 		"colour/looks/looked&grape/grapes/aubergine/blackcurrant/beetroot/plum : purple dark",
@@ -196,7 +204,7 @@ func causeGroups() []string {
 		"bonfire&mouth volcano&mouth furnace sun&mouth : hot fiery scalding",
 	}
 	quantities := strings.NewReplacer(
-		"{few}", "not~enough/need/needed/needs/more/forgot/forgotten/forgets/no/without/hardly~any/barely~any/short~of/ran~out/missing/lacks/lacked/lacking/left~out/too~little",
+		"{few}", "not~enough/wasn't~enough/isn't~enough/weren't~enough/aren't~enough/wasn't~much/not~much/didn't~use/didn't~put/didn't~add/need/needed/needs/more/forgot/forgotten/forgets/no/without/hardly~any/barely~any/short~of/ran~out/missing/lacks/lacked/lacking/left~out/too~little",
 		"{many}", "too~much/too~many/loads/lots/heaps/tons/so~much/so~many/double/twice/overdid/heavy~handed/dropped/tipped/drowned/drowning/extra",
 	)
 	for i, g := range groups {

@@ -251,7 +251,7 @@ func kinGroups() []string {
 		"see through : clear transparent translucent",
 		"bread yeast : yeasty bready",
 		"butter : buttery",
-		"off rotten bin mould : stale sour rancid",
+		"rotten bin mould : stale sour rancid",
 		"old : stale",
 		"herb herbs : herby",
 		"nut nuts : nutty",
