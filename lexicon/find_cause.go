@@ -142,6 +142,12 @@ func causeGroups() []string {
 		"smell/smells/smelt&spring/morning/clean/sheets/dew/outside/outdoors/rain : fresh clean earthy",
 
 		"gone/going/went/turned/tastes/tasted/taste/smells/smelt/smell/bit/little/slightly/already+off sour/off+milk : sour rancid rotten tasted-off stale",
+		"appetising appetizing tempting inviting too+good+to+eat : mouth-watering",
+		"unappetising unappetizing unappealing !appetising !appetizing !appealing !tempting : drab messy dull",
+		"toast&forgotten/left forgotten&oven/grill : burnt burning scorched",
+		"cold/frozen&middle/inside/centre&still/was/it : cold-in-the-middle cold icy raw-in-the-middle",
+		"not/never/didn't/no~two&alike/match/matched : all-sizes uneven irregular misshapen",
+		"fork/finger&marks/mark : fork-marks fingerprints",
 		"crazy+paving : cracked cracked-top",
 		"flat&lemonade/coke/cola/fizzy/pop no/lost&bubbles/fizz : flat airless dull",
 		"hasn't/hadn't/not/didn't/never/wouldn't/won't+set : not-set runny loose soft",
@@ -179,7 +185,7 @@ func causeGroups() []string {
 		// Feels, by what they are like.
 		"gobstopper gobstoppers jawbreaker slate roof+tile tile tiles doorknob marble cricket+ball golf+ball dog+biscuit dog+biscuits : hard rock-hard solid",
 		"wine+gum wine+gums gummy+bear gummy+bears fruit+pastille pastilles toffees haribo jelly+tots midget+gems : chewy gummy rubbery",
-		"saddle wallet handbag sofa flip-flop flip+flops old+boot shoe+leather beef+jerky jerky : tough leathery chewy",
+		"saddle wallet handbag flip-flop flip+flops old+boot shoe+leather beef+jerky jerky : tough leathery chewy",
 		"shaving+foam whipped+cream mousse meringue soufflé souffle angel angel's : light airy fluffy",
 		"putty clay play-dough pottery modelling+clay blu-tack : doughy dense stodgy sticky",
 		"rag rags wet+flannel mop swimming+costume swimsuit wet+socks puddle&bread wet+nappy soggy+cereal weetabix bog+roll loo+roll wet+loo : soggy sodden limp mushy",

@@ -114,7 +114,7 @@ func saidGroups() []string {
 		"fingers+smell fingers+stink hands+smell hands+stink breath+smelt breath : garlicky lingering pungent strong",
 		"burger+van hotdog hot+dog : oniony meaty",
 		"mowed mown mow lawnmower hay hayfield field fields meadow : grassy green fresh",
-		"rose roses lavender violets violet potpourri blossom petal petals bouquet : floral perfumy fragrant",
+		"lavender violets violet potpourri blossom petal petals bouquet : floral perfumy fragrant",
 		"suncream sun+cream coconut coconuts : coconutty tropical",
 		"banana bananas peach peaches apple apples pear pears plum plums cherry cherries berry berries strawberry strawberries raspberry raspberries blackberry blackberries blueberry blueberries apricot apricots melon grape grapes fruit+salad fruit+bowl jam squash+drink orchard : fruity sweet",
 		"pineapple mango mangoes papaya passionfruit kiwi caribbean beach+holiday : tropical fruity sweet tangy",
