@@ -206,6 +206,9 @@ func (d reasons) as(tokens []token, i int) bool {
 		if t.tag == "VBG" || t.tag == "VBN" && !t.in("had", "forgot") {
 			continue
 		}
+		if t.in("go", "goes", "went") && (j+1 == len(tokens) || tokens[j+1].pause() || tokens[j+1].in("along", "and", "so")) {
+			return false // "tidied as she went": meanwhile
+		}
 		if t.in("is", "was", "are", "were", "had", "has", "have", "'s", "'re", "'m", "can", "could", "would", "'d", "will", "'ll", "need", "needs", "needed", "want", "wanted", "wants", "knew", "know", "knows", "think", "thought", "like", "likes", "liked", "love", "loves", "loved", "prefer", "hate", "hates", "forgot", "feel", "felt", "did", "does", "do", "might", "may", "should", "must", "am", "meant", "means", "seems", "seemed", "looks", "looked", "tend", "tends", "contains", "holds", "lost", "ran", "makes", "made", "gives", "keeps", "ca", "wo", "takes", "took", "kept", "stops", "helps", "tastes", "tasted", "ensures", "allows", "gets", "got", "goes", "sticks", "stuck", "came", "found", "left", "uses", "used", "put", "added") {
 			if t.in("did", "do", "does", "went", "got", "put", "came") && !negatedVerb(tokens, j) && t.in("did", "do", "does") {
 				return false
