@@ -279,6 +279,9 @@ func (r wordingRule) wrong(text string, place wordingPlace) []string {
 	case !place.asks && marks > 0:
 		complain("this line tells and does not ask; take out the question mark")
 	}
+	if verb := agreeing(text); verb != "" {
+		complain("what was cooked may be one or many, so %q is right for one of them only; use a verb that fits both, such as \"got\"", verb)
+	}
 	if n := len(wordsOf(filled(text, longestQuote))); n > MaxQuestionWords {
 		complain("with a quote of %d words it has %d words; shorten it to %d", longestQuote, n, MaxQuestionWords)
 	}
@@ -289,6 +292,24 @@ func (r wordingRule) wrong(text string, place wordingPlace) []string {
 		complain("%q would put words into the writer's mouth; ask without it", w)
 	}
 	return out
+}
+
+// agreeing returns a verb behind a slot for food that fits only one thing or
+// only many ("{dish} was"), or "".
+func agreeing(text string) string {
+	for _, slot := range []string{"{dish}", "{noun}"} {
+		for _, after := range strings.Split(text, slot)[1:] {
+			words := wordsOf(after)
+			if len(words) == 0 || !strings.HasPrefix(after, " ") {
+				continue // a mark ends it there
+			}
+			switch verb := strings.ToLower(words[0]); verb {
+			case "is", "was", "has", "are", "were", "isn't", "wasn't", "aren't", "weren't":
+				return verb
+			}
+		}
+	}
+	return ""
 }
 
 // slotsOf returns the slots of a wording and the wording with a bar in the

@@ -91,6 +91,7 @@ func TestBrokenWordings(t *testing.T) {
 		{"a sensory word", "How did you get it so crispy?", []string{"crispy", "writer's mouth"}},
 		{"a form of a sensory word", "How did you get it crispier?", []string{"crispier"}},
 		{"a judging word", "How did you make it so nice?", []string{"nice", "writer's mouth"}},
+		{"a verb for one only", "When your {dish} was ready, what did you do?", []string{"one or many", "got"}},
 		{"too long", strings.Repeat("Think of it. ", 9) + "What did you do?", []string{"31 words", "shorten it to 30"}},
 		{"too hard", "Which contamination considerations influenced your preparation?", []string{"hard to read", "shorter words"}},
 		{"nothing", "", []string{"piece of text", "4 of"}},
