@@ -1,10 +1,6 @@
 package analyze
 
-import (
-	"strings"
-
-	"saywhy/lexicon"
-)
+import "saywhy/lexicon"
 
 // backing decides which judging words stay bare: nothing specific about the
 // same thing is said in the sentence or the one right after. What is specific
@@ -35,6 +31,9 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		return true
 	}
 	j := judgementOf(s.tokens, v)
+	if thatClause(s.tokens, v) {
+		j.of = judgedAct
+	}
 	switch j.of {
 	case judgedThing:
 		return false
@@ -44,6 +43,12 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
 	return describes(s, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
+}
+
+// thatClause reports whether what somebody did follows the judgement ("it was
+// good that I wore gloves", "great how she kept calm").
+func thatClause(tokens []token, v *vagueWord) bool {
+	return v.to+2 < len(tokens) && tokens[v.to].in("that", "how") && tokens[v.to+1].human()
 }
 
 // namesWhat reports whether the judgement is a heading for what follows ("What
@@ -297,7 +302,7 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 	if j.sense == lexicon.Sight && j.deeds && (happened(next.tokens, 1) || happened(next.tokens, 2)) {
 		return true // "Plating was poor. The stew slid to one side."
 	}
-	if (j.sense == "" || j.sense == lexicon.Tongue) && findsTaste(next.tokens) {
+	if (j.sense == "" || j.sense == lexicon.Tongue) && (findsTaste(next.tokens) || lacksSomething(next.tokens)) {
 		return true
 	}
 	for _, g := range next.signs {
@@ -321,7 +326,7 @@ func findsTaste(tokens []token) bool {
 		}
 		for k := i + 1; k < len(tokens) && k <= i+4; k++ {
 			if tokens[k].kind == lexicon.Ingredient {
-				return true
+				return k+1 == len(tokens) || !tokens[k+1].in("out", "from", "in", "ready", "off", "on")
 			}
 		}
 	}
@@ -336,6 +341,30 @@ func humanFirst(tokens []token) bool {
 		}
 		if tokens[i].isVerb() || tokens[i].isNoun() {
 			return false
+		}
+	}
+	return false
+}
+
+// nameFirst reports whether the sentence opens with what can only be a name
+// ("Aoife had the griddle hot").
+func nameFirst(tokens []token) bool {
+	return len(tokens) > 2 && tokens[0].isNoun() && tokens[0].kind == lexicon.NoKind && !tokens[0].describes() && tokens[1].tagIn("VBD", "VBZ")
+}
+
+// lacksSomething reports whether a sentence opens with what the food wanted
+// ("Needed more salt", "It could do with chilli").
+func lacksSomething(tokens []token) bool {
+	for i := 0; i < len(tokens) && i < 3; i++ {
+		switch {
+		case tokens[i].human():
+			return false
+		case tokens[i].in("need", "needs", "needed", "want", "wants", "wanted", "lacked", "lacks", "lacking", "missing") || tokens[i].norm == "do" && i > 0 && tokens[i-1].norm == "could":
+			for k := i + 1; k < len(tokens) && k <= i+4; k++ {
+				if tokens[k].kind == lexicon.Ingredient {
+					return true
+				}
+			}
 		}
 	}
 	return false
@@ -362,132 +391,4 @@ func goesOn(s *sentence, topic string) bool {
 		}
 	}
 	return true
-}
-
-// toldOfWork reports whether the judgement's own sentence tells of the judged
-// work: what was done, by what means, why, or what came of it.
-func toldOfWork(s *sentence, j judgement) bool {
-	start := clauseStart(s.tokens, j.from)
-	if !j.verb && predicateOf(s.tokens, j.from) < 0 {
-		start = j.from // a word of praise beside the clause, not its verb's
-	}
-	for _, g := range s.signs {
-		if g.to-g.from == 1 && areaOfNoun(s.tokens[g.from].norm) != "" {
-			continue // only names what is judged: "my kneading was good"
-		}
-		if g.told && (j.area == "" && g.area != lexicon.Improvement || g.area == j.area) && (g.to <= start || g.from >= j.to) {
-			return true
-		}
-	}
-	if j.of == judgedPerson && j.to+1 < len(s.tokens) && s.tokens[j.to].norm == "for" && strings.HasSuffix(s.tokens[j.to+1].norm, "ing") {
-		return true // "well done for waiting"
-	}
-	return len(s.how) > 0 && j.area == "" || reasonFollows(s, j) || deedBeside(s, j)
-}
-
-// workGoesOn reports whether the next sentence tells of the judged work.
-func workGoesOn(next *sentence, j judgement) bool {
-	if startsWithHeading(next.tokens) || next.has(lexicon.Improvement) {
-		return false
-	}
-	if j.area != "" {
-		return tellsOf(next, j.area)
-	}
-	if j.of != judgedWork && len(next.sensory) > 0 {
-		return false // "He did well. The soup was silky"
-	}
-	if j.of == judgedPerson && humanFirst(next.tokens) && actBefore(next.tokens, min(len(next.tokens), reach/2)) {
-		return true // "She did well. She put the hot tray down on a mat"
-	}
-	if j.of == judgedWork && len(next.why) > 0 {
-		return true
-	}
-	for _, a := range workAreas() {
-		if tellsOf(next, a) {
-			return true
-		}
-	}
-	return false
-}
-
-func tellsOf(s *sentence, a lexicon.Area) bool {
-	for _, g := range s.signs {
-		if g.area == a && g.told {
-			return true
-		}
-	}
-	return false
-}
-
-// causeFollows reports whether a clause of cause stands right behind the
-// judgement ("was a nightmare as the oil spat").
-func causeFollows(tokens []token, j judgement) bool {
-	return j.to+1 < len(tokens) && tokens[j.to].in("because", "as", "since") && (tokens[j.to+1].tagIn("DT", "PRP", "PRP$", "EX") || tokens[j.to+1].isNoun())
-}
-
-// ofDeedBefore reports whether "that" or "which" points from the judgement at a
-// deed told before it ("I did my homework by the hob, that was good planning").
-func ofDeedBefore(tokens []token, j judgement) bool {
-	p := predicateOf(tokens, j.from)
-	if p < 0 {
-		return false
-	}
-	n := p - 1
-	return n > 0 && tokens[n].in("that", "this", "which") && actBefore(tokens, n)
-}
-
-// reasonFollows reports whether a reason follows the judgement.
-func reasonFollows(s *sentence, j judgement) bool {
-	for _, w := range s.why {
-		if w.from >= j.to && w.from < j.to+reach && w.explains == s.n {
-			return true
-		}
-	}
-	return false
-}
-
-// deedBeside reports whether the clause behind the judgement's own, not only
-// added with "and", tells what somebody did or what came of it, or the one
-// before tells the deed that is praised.
-func deedBeside(s *sentence, j judgement) bool {
-	tokens := s.tokens
-	start, end := clauseStart(tokens, j.from), clauseEnd(tokens, j.to-1)
-	if end+2 < len(tokens) && j.of == judgedWork && tokens[end].in("so", "because") {
-		return true
-	}
-	if end+1 < len(tokens) && tokens[end].norm == "," && tokens[end+1].tag == "VBG" && j.of != judgedTime {
-		return true // "managed well, weighing it all out first"
-	}
-	if end < len(tokens) && !tokens[end].in("and", "&", "then") {
-		stop := clauseEnd(tokens, min(end+1, len(tokens)-1))
-		for i := end; i < stop && i < len(tokens); i++ {
-			if didThing(tokens, i) || happened(tokens, i) {
-				return true
-			}
-		}
-		for _, w := range s.sensory {
-			if j.of == judgedWork && w.from >= end && w.to <= stop {
-				return true
-			}
-		}
-	}
-	if j.of != judgedAct && j.of != judgedPerson {
-		return false
-	}
-	if !j.verb && predicateOf(tokens, j.from) < 0 {
-		for i := start; i < j.from; i++ {
-			if didThing(tokens, i) {
-				return true
-			}
-		}
-	}
-	if start < 2 || tokens[start-1].in("and", "&") {
-		return false
-	}
-	for i := clauseStart(tokens, start-2); i < start; i++ {
-		if didThing(tokens, i) {
-			return true
-		}
-	}
-	return false
 }

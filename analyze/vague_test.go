@@ -112,6 +112,10 @@ func TestWhatJudges(t *testing.T) {
 		{"clothes", "I got batter on my pants.", ""},
 		{"very", "I rolled it amazingly thin.", ""},
 		{"very well", "It turned out amazingly.", "amazingly!"},
+		{"praise of somebody", "What a star, she rinsed every pan.", "star"},
+		{"how firmly", "Keep a good grip on the tin.", ""},
+		{"how much", "I gave it a right good stir.", ""},
+		{"the ones kept for guests", "We used the best plates.", ""},
 	} {
 		assert.Equal(t, c.want, judgedIn(t, c.text), "%s: %s", c.rule, c.text)
 	}
