@@ -211,6 +211,9 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
+	if v.from < headingEnd(s.tokens) {
+		return wish{}, false // "What went well - the mixing"
+	}
 	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end], noun: judgedNoun(s.tokens, v)}
 	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
 	if j.of == judgedFood && j.sense != "" {

@@ -95,7 +95,11 @@ func (d *doubt) of(q wish) bool {
 		if q.group == "whole" && (d.weak[q.area] || d.openedBeside(q)) {
 			return true // every sense that is left is hinted at, or the next words say what is meant
 		}
-		return contains(workAreas(), q.area) && !d.hollow(q.area)
+		s := &d.r.sentences[q.sentence-1]
+		if q.list == "work" && countWords(s.tokens) > 10 {
+			return true // "… so I did my homework next to it, that was good planning"
+		}
+		return (contains(workAreas(), q.area) || q.area == lexicon.Improvement) && !d.hollow(q.area)
 	case "detail":
 		// Who did what is told by a word ("by myself"), and so is a change
 		// ("Next time none").
@@ -119,10 +123,14 @@ func (d *doubt) openedBeside(q wish) bool {
 			}
 		}
 		for i := range d.r.sentences {
-			if d.r.Role == Adult && doer(d.r.sentences[i].tokens, Adult) {
+			tokens := d.r.sentences[i].tokens
+			if d.r.Role == Adult && (doer(tokens, Adult) || len(tokens) > 4 && tokens[0].in("he", "she") || i == q.sentence && countWords(tokens) > 8) {
 				return true
 			}
 		}
+	}
+	if d.r.sentences[q.sentence-1].tokens[0].in("otherwise", "overall", "all") {
+		return true // it sums up what was told
 	}
 	if q.sentence > 1 {
 		if before := d.r.sentences[q.sentence-2].tokens; before[len(before)-1].norm == "?" {
@@ -154,6 +162,9 @@ func (d *doubt) toldBeside(q wish) bool {
 		if resultArea(q.area) && s.tokens[i].norm == "like" {
 			return true // a likeness may tell it
 		}
+	}
+	if q.area == lexicon.Organisation && countWords(s.tokens) > 5 {
+		return true // "I organised my ingredients into bowls"
 	}
 	return contains(workAreas(), q.area) && q.sentence < len(d.r.sentences) && d.r.sentences[q.sentence].tellsSlip()
 }

@@ -31,7 +31,8 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Technique:
 			ok = done(piece) && doer(piece, r.Role) && cooks(piece)
 		default:
-			ok = done(piece) && d.outcomeOf(s, from, to, a)
+			// What is eaten raw is as it grew.
+			ok = done(piece) && d.outcomeOf(s, from, to, a) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
 		}
 		if ok {
 			quote = r.Text[s.tokens[from].start:s.tokens[to-1].end]
@@ -73,7 +74,7 @@ func doer(piece []token, role Role) bool {
 		case t.in("i", "we", "he", "she", "they", "you") || t.kind == lexicon.Person:
 			for j := i + 1; j < len(piece) && j <= i+3; j++ {
 				if piece[j].tagIn("VBD", "VBN") || t.norm == "i" && piece[j].tagIn("VBP", "VB") && role == Learner {
-					return !linkingVerb(piece[j].norm) && !piece[j].in("went", "came", "got", "think", "thought", "found", "liked", "loved", "wanted", "like", "love", "know", "knew", "missed", "fell", "kept")
+					return !linkingVerb(piece[j].norm) && !piece[j].in("went", "came", "got", "think", "thought", "found", "liked", "loved", "wanted", "like", "love", "know", "knew", "missed", "fell", "kept", "took", "finished", "poured")
 				}
 			}
 		}
@@ -164,12 +165,12 @@ func ofItself(word string, a lexicon.Area) bool {
 	switch a {
 	case lexicon.Appearance:
 		switch word {
-		case "green", "red", "orange", "purple", "white", "yellow", "pink", "colourful", "beige", "blue", "multicoloured", "colours", "bright", "big", "small", "rainbow":
+		case "green", "red", "orange", "purple", "white", "yellow", "pink", "colourful", "beige", "blue", "multicoloured", "colours", "bright", "big", "small", "rainbow", "sizzled", "sizzling", "sizzle":
 			return true
 		}
 	case lexicon.Texture:
 		switch word {
-		case "juicy", "fresh", "wobbled", "wobble", "wobbly":
+		case "juicy", "fresh", "cold", "icy", "frozen", "wobbled", "wobble", "wobbly":
 			return true
 		}
 	case lexicon.Taste, lexicon.Aroma:
