@@ -91,15 +91,15 @@ func (d *doubt) of(q wish) bool {
 	case "said":
 		// Words that also speak to the nose are too common to tell.
 		return d.weak[q.area] && q.area != lexicon.Aroma
-	case "vague":
+	case "vague", "work":
 		if q.group == "whole" && (d.weak[q.area] || d.openedBeside(q)) {
 			return true // every sense that is left is hinted at, or the next words say what is meant
 		}
 		s := &d.r.sentences[q.sentence-1]
-		if q.list == "work" && countWords(s.tokens) > 10 {
+		if q.list == "work" && countWords(s.tokens) > 10 || q.area == lexicon.Improvement && countWords(s.tokens) > 7 {
 			return true // "… so I did my homework next to it, that was good planning"
 		}
-		return (contains(workAreas(), q.area) || q.area == lexicon.Improvement) && !d.hollow(q.area)
+		return contains(workAreas(), q.area) && !d.hollow(q.area)
 	case "detail":
 		// Who did what is told by a word ("by myself"), and so is a change
 		// ("Next time none").
