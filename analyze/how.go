@@ -111,7 +111,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return i + 2, d.withNone(tokens, i)
 	case "uncovered", "lid", "guard", "upside", "inside", "stood", "standing":
 		return d.state(tokens, i)
-	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "handle", "handles", "blade", "point":
+	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "face", "handle", "handles", "blade", "point":
 		return d.held(tokens, i)
 	case "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards":
 		return i + 1, d.direction(tokens, i)

@@ -30,7 +30,7 @@ func (d means) technique(tokens []token, from, to int) bool {
 	for j := max(0, from); j < to && j < len(tokens); j++ {
 		t := &tokens[j]
 		first := j == 0 || tokens[j-1].pause()
-		if first && t.card.works && t.isNoun() && len(tokens) > j+2 && !tokens[j+1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice", "press", "brush", "whisk", "cook", "stir") || t.norm == "shook" {
+		if first && t.card.works && !t.isVerb() && len(tokens) > j+2 && !tokens[j+1].isVerb() && t.in("cut", "shook", "beat", "mix", "roll", "fry", "boil", "chop", "slice", "press", "brush", "brown", "whisk", "cook", "stir") || t.norm == "shook" {
 			return true // "cut chicken in strips": a note without "I"
 		}
 		if (t.card.works || byHandOnly(t.stem)) && (t.isVerb() || strings.HasSuffix(t.norm, "ed") || strings.HasSuffix(t.norm, "ing")) {

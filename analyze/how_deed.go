@@ -94,11 +94,12 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if tokens[i].in("including", "being", "meaning", "making", "leaving", "giving", "causing", "having", "something", "anything", "nothing", "everything", "according", "considering", "depending", "following", "looking", "sitting", "saying", "thinking", "wondering", "using", "regarding", "allowing", "resulting", "creating", "becoming", "reaching", "suggesting", "showing", "using", "washing", "icing", "seasoning", "topping", "filling", "pudding", "dressing", "frosting", "stuffing") {
 		return false
 	}
-	if i+1 < len(tokens) && (tokens[i+1].norm == "and" || tokens[i+1].norm == "," || tokens[i+1].pause()) {
-		return false
+	if n := after(tokens, i, 1); n.norm == "and" || n.pause() {
+		// ", stirring, until it thickened", but not a list of deeds
+		return n.norm == "," && after(tokens, i, 2).in("until", "till", "so", "for", "to") && d.technique(tokens, clauseStart(tokens, j), j) && tokens[j-1].tag != "VBG"
 	}
 	for k := clauseStart(tokens, j); k < j; k++ {
-		if t := &tokens[k]; t.isVerb() && t.card.works && !generic(t.stem) {
+		if t := &tokens[k]; t.isVerb() && t.card.works && !generic(t.stem) || t.in("worked", "wrote", "written", "planned") && tokens[i].in("working", "counting", "clearing", "going", "starting", "ticking") {
 			return true
 		}
 	}

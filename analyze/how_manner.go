@@ -130,6 +130,9 @@ func (d means) adverb(tokens []token, i int) bool {
 	if !d.manner(t.norm) || !d.cookedNear(tokens, i) || !d.bySomebody(tokens, i) {
 		return false
 	}
+	if i == 0 && after(tokens, i, 2).pause() || d.wished(tokens, i) {
+		return false // "Evenly cracked, …" describes; "I will stir it slowly" plans
+	}
 	if t.norm == "carefully" {
 		return true
 	}
@@ -161,4 +164,15 @@ func (d means) bySomebody(tokens []token, i int) bool {
 		}
 	}
 	return i+1 < len(tokens) && tokens[i+1].isVerb()
+}
+
+// wished reports whether the clause before token i tells what is to be done or
+// would be, not what was.
+func (d means) wished(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("will", "'ll", "would", "'d", "task", "aim", "should", "shall") {
+			return true
+		}
+	}
+	return false
 }

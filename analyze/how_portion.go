@@ -93,7 +93,7 @@ func (d means) heat(tokens []token, i int) (int, bool) {
 			if j-i < 2 || j-i == 2 && tokens[i+1].tag == "DT" {
 				return 0, false
 			}
-			return j + 1, d.cooking(tokens, i) || d.tended(tokens, i)
+			return j + 1, (d.cooking(tokens, i) || d.tended(tokens, i)) && !byItself(tokens, i)
 		}
 		if tokens[i].norm == "at" && t.tag == "CD" && j+1 < len(tokens) && tokens[j+1].in("c", "°", "°c", "degrees", "f") && d.cooking(tokens, i) {
 			return j + 2, true
@@ -122,6 +122,18 @@ func (d means) tastes(tokens []token, i int) bool {
 	for j := clauseStart(tokens, i); j < i; j++ {
 		if tokens[j].in("taste", "tastes", "tasted", "eat", "ate", "eaten", "eating") {
 			return true
+		}
+	}
+	return false
+}
+
+// byItself reports whether food is the subject of what happens in the clause
+// before token i: "proteins tighten at high heat".
+func byItself(tokens []token, i int) bool {
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		if tokens[j].tagIn("VBP", "VBZ") && !linkingVerb(tokens[j].norm) {
+			s := subject(tokens, j)
+			return s >= 0 && s < j && !tokens[s].human() && tokens[s].isNoun()
 		}
 	}
 	return false

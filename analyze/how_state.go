@@ -69,7 +69,7 @@ func (d means) held(tokens []token, i int) (int, bool) {
 	for j > 0 && (tokens[j].tagIn("DT", "PRP$", "JJ") || tokens[j].in("my", "her", "knife", "pan")) {
 		j--
 	}
-	if j < 1 || !(tokens[j].pause() || tokens[j].in("with", "wi", "wiv", "keeping")) || !d.technique(tokens, max(0, i-reach), j) && !d.deed(tokens, j) {
+	if j < 1 || !(tokens[j].pause() || tokens[j].in("with", "wi", "wiv", "keeping")) || !d.technique(tokens, max(0, i-reach), j) && !d.deed(tokens, j) && (tokens[j].pause() || !clauseHasVerb(tokens, j)) {
 		return 0, false
 	}
 	if !next(1).in("tucked", "curled", "bent", "bended", "curved", "turned", "pointed", "pointing", "facing", "flat", "together", "under", "inwards", "in", "away") {

@@ -52,7 +52,7 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 
 // implement reports whether a noun names something one works with.
 func (d means) implement(t *token) bool {
-	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body || t.in("hands", "hand", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
+	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
 }
 
 // with decides whether "with" at token i tells by what means: its noun is a
@@ -181,7 +181,7 @@ func verbBefore(tokens []token, start, i int) int {
 // partOf returns the noun whose part or amount the noun at token h is ("the back
 // of a spoon": spoon), or -1.
 func partOf(tokens []token, h int) int {
-	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
+	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "sheets", "layers", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
 		return -1
 	}
 	return objectHead(tokens, h+1)
@@ -218,11 +218,8 @@ func (d means) withinTool(tokens []token, i int) bool {
 			}
 		}
 	}
-	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
+	if h < 0 || h-i > 4 || !d.cooking(tokens, i) && !d.stood(tokens, i) {
 		return false
-	}
-	if tokens[h].in("water") && h-i > 1 && tokens[h-1].isAdj() {
-		return true
 	}
 	if tokens[h].kind == lexicon.Tool && after(tokens, h, 1).norm == "of" {
 		for n := 2; n <= 4; n++ {
@@ -230,6 +227,12 @@ func (d means) withinTool(tokens []token, i int) bool {
 				return true // "in a pan of simmering water"
 			}
 		}
+	}
+	if !d.cooking(tokens, i) {
+		return false
+	}
+	if tokens[h].in("water") && h-i > 1 && tokens[h-1].isAdj() {
+		return true
 	}
 	if tokens[h].in("pestle", "colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
 		return true
@@ -243,10 +246,10 @@ func (d means) cookedOn(tokens []token, i int) bool {
 	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
 		return false
 	}
-	if h-i > 1 && tokens[h-1].isAdj() && tokens[h].in("board", "plate", "worktop", "surface", "slab", "stone", "ring", "gas", "tray") {
+	if h-i > 1 && (tokens[h-1].isAdj() || tokens[h-1].in("bare", "floured", "oiled", "damp")) && tokens[h].in("board", "plate", "worktop", "surface", "slab", "stone", "ring", "gas", "tray") {
 		return true // which one is told: "on a cold plate"
 	}
-	return tokens[h].in("newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
+	return tokens[h].in("flame", "fire", "coals", "embers", "griddle", "newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
 }
 
 // past matches what food went through, under, between or off: "through a
@@ -260,8 +263,15 @@ func (d means) past(tokens []token, i int) (int, bool) {
 		return 0, false
 	case t.norm == "through" && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli"):
 		return h + 1, true
-	case t.norm == "under" && tokens[h].in("board", "bowl"):
+	case t.norm == "under" && tokens[h].norm == "bowl" && tokens[h-1].in("upturned", "upside-down", "inverted"):
+		return h + 1, true
+	case t.norm == "under" && tokens[h].in("board", "bowl", "lid"):
 		return 0, false // "a damp cloth under my board": where, to keep it still
+	case t.norm == "between" && tokens[h].kind == lexicon.Tool && tokens[h].norm != "spoons":
+		return 0, false // "shared it between the tins"
+	case partOf(tokens, h) >= 0 && d.cooking(tokens, i):
+		g := partOf(tokens, h)
+		return g + 1, d.implement(&tokens[g]) // "under a circle of baking paper"
 	case t.norm == "under" && h-i <= 5 && tokens[h].in("tap") && clauseHasVerb(tokens, i):
 		return h + 1, !cooledBurn(tokens, i)
 	case h-i > 5 || !d.cooking(tokens, i):
@@ -270,11 +280,17 @@ func (d means) past(tokens []token, i int) (int, bool) {
 	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "finger", "fingers", "palm", "hands", "palms", "teeth")
 }
 
-// cooledBurn reports whether a hand was held under the tap: first aid.
+// cooledBurn reports whether a hand was held under the tap, or the tap is only
+// where something went.
 func cooledBurn(tokens []token, i int) bool {
 	for j := clauseStart(tokens, i); j < i; j++ {
-		if tokens[j].kind == lexicon.Body || tokens[j].norm == "it" {
+		if tokens[j].kind == lexicon.Body || tokens[j].in("it", "went", "get", "got", "goes", "go") {
 			return true
+		}
+	}
+	for j := i - 1; j >= 0 && j >= i-reach; j-- {
+		if tokens[j].kind == lexicon.Body {
+			return tokens[i-1].in("them", "it") // "my hands were warm … run them under the tap"
 		}
 	}
 	return false
@@ -359,4 +375,14 @@ func (d means) withNone(tokens []token, i int) bool {
 	n := after(tokens, i, 2)
 	return i > 0 && after(tokens, i, 1).in("machine", "mixer", "whisk", "blender", "processor", "cutter") && (n.norm == "" || n.pause() || n.joins() || n.in("and", "so", "just")) &&
 		(tokens[i-1].pause() || clauseHasVerb(tokens, i) && !tokens[i-1].isVerb())
+}
+
+// stood reports whether something was stood or left in the clause of token i.
+func (d means) stood(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("sat", "sit", "stood", "stand", "standing", "left", "kept") {
+			return true
+		}
+	}
+	return false
 }
