@@ -95,7 +95,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 			return to, true
 		}
 		return d.spread(tokens, i)
-	case "through", "under", "between", "against", "off":
+	case "through", "under", "between", "against", "across", "off":
 		return d.past(tokens, i)
 	case "away":
 		return i + 3, d.awayFromSomebody(tokens, i)
@@ -103,7 +103,12 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return d.fromHand(tokens, i)
 	case "like":
 		return d.likeSomebody(tokens, i)
+	case "non", "non-stop", "nonstop":
+		return min(i+2, len(tokens)), d.keptUp(tokens, i)
 	case "the", "how":
+		if after(tokens, i, 1).in("whole", "hole", "entire") && after(tokens, i, 2).norm == "time" {
+			return i + 3, d.keptUp(tokens, i)
+		}
 		return d.wayShown(tokens, i)
 	case "instead", "rather":
 		return d.insteadOf(tokens, i)
@@ -111,10 +116,15 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return i + 2, d.withNone(tokens, i)
 	case "uncovered", "lid", "guard", "upside", "inside", "stood", "standing":
 		return d.state(tokens, i)
-	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "face", "handle", "handles", "blade", "point":
+	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "face", "palms", "wrist", "wrists", "elbows", "bowl", "pan", "tin", "knife", "spoon", "handle", "handles", "blade", "point":
 		return d.held(tokens, i)
-	case "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards":
+	case "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards", "outwards", "inwards":
 		return i + 1, d.direction(tokens, i)
+	case "back":
+		// "rocked the knife back and forth"
+		return i + 3, after(tokens, i, 1).norm == "and" && after(tokens, i, 2).in("forth", "forwards", "forward") && (d.cooking(tokens, i) || i > 2 && after(tokens, i-3, 0).in("rocked", "moved", "slid", "pulled", "swung", "rock", "move"))
+	case "as":
+		return i + 5, asCould(tokens, i)
 	case "aloud":
 		return i + 1, i > 0
 	case "out":

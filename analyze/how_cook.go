@@ -54,7 +54,7 @@ func clauseHasVerb(tokens []token, i int) bool {
 // is no technique of its own.
 func byHandOnly(stem string) bool {
 	switch stem {
-	case "pound", "patch", "ladl", "dab", "blot", "pluck", "gut", "stack", "pack", "handl", "plait", "decor":
+	case "pound", "patch", "ladl", "dab", "blot", "pluck", "gut", "stack", "pack", "handl", "plait", "decor", "wrung", "sift", "fed", "whack", "bounc", "ground":
 		return true
 	}
 	return false

@@ -99,7 +99,7 @@ func (d means) accompanies(tokens []token, i int) bool {
 		return n.norm == "," && after(tokens, i, 2).in("until", "till", "so", "for", "to") && d.technique(tokens, clauseStart(tokens, j), j) && tokens[j-1].tag != "VBG"
 	}
 	for k := clauseStart(tokens, j); k < j; k++ {
-		if t := &tokens[k]; t.isVerb() && t.card.works && !generic(t.stem) || t.in("worked", "wrote", "written", "planned") && tokens[i].in("working", "counting", "clearing", "going", "starting", "ticking") {
+		if t := &tokens[k]; t.isVerb() && t.card.works && !generic(t.stem) || t.in("worked", "wrote", "written", "planned", "followed") && tokens[i].in("working", "counting", "clearing", "going", "starting", "ticking") {
 			return true
 		}
 	}

@@ -1,6 +1,8 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
 
@@ -63,6 +65,25 @@ func doubled(tokens []token, i int) int {
 	return 0
 }
 
+// keptUp reports whether a verb of moving food on and on stands before token i:
+// "stirred it all the time".
+func (d means) keptUp(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		switch tokens[j].stem {
+		case "stir", "whisk", "beat", "shake", "shook", "turn", "swirl", "knead", "mix", "move":
+			return true
+		}
+	}
+	return false
+}
+
+// asCould matches "as gently as I could".
+func asCould(tokens []token, i int) bool {
+	how := after(tokens, i, 1)
+	return (how.isAdv() && strings.HasSuffix(how.norm, "ly") || how.in("fast", "slow", "tight", "hard", "quick")) && after(tokens, i, 2).norm == "as" &&
+		after(tokens, i, 3).human() && after(tokens, i, 4).in("could", "can", "dared")
+}
+
 // direction reports whether the word at token i tells which way food was cut or
 // work was ordered: "sliced lengthways", "planned it backwards".
 func (d means) direction(tokens []token, i int) bool {
@@ -78,7 +99,7 @@ func (d means) direction(tokens []token, i int) bool {
 // awayFromSomebody matches "peeled away from me", "poured it away from you".
 func (d means) awayFromSomebody(tokens []token, i int) bool {
 	return after(tokens, i, 1).norm == "from" && (after(tokens, i, 2).in("me", "you", "him", "her", "us", "myself", "yourself") || after(tokens, i, 3).in("body", "face")) &&
-		(d.cooking(tokens, i) || i > 0 && tokens[i-1].in("going", "pointing", "facing", "tilted", "lid", "it", "them"))
+		(d.cooking(tokens, i) || i > 1 && tokens[i-1].norm == "," && d.technique(tokens, clauseStart(tokens, i-1), i) || i > 0 && tokens[i-1].in("going", "pointing", "facing", "tilted", "lid", "it", "them"))
 }
 
 // likeSomebody matches a model that was followed ("like Mum does", "like you
@@ -89,6 +110,9 @@ func (d means) likeSomebody(tokens []token, i int) (int, bool) {
 			return i + n + 1, true
 		}
 	}
+	if d.foldedLike(tokens, i) {
+		return i + 3, true
+	}
 	if who := after(tokens, i, 1); (who.kind == lexicon.Person || who.tag == "PRP" || who.tag == "PRP$") && d.cooking(tokens, i) {
 		for n := 2; n <= 4; n++ {
 			if after(tokens, i, n).in("does", "did", "do", "showed", "taught", "said", "told", "shows") {
@@ -97,6 +121,20 @@ func (d means) likeSomebody(tokens []token, i int) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// foldedLike matches a shape that the hand gave: "folded it like a letter".
+func (d means) foldedLike(tokens []token, i int) bool {
+	if i == 0 || !after(tokens, i, 1).in("a", "an") || i+2 >= len(tokens) {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-4; j-- {
+		switch tokens[j].stem {
+		case "fold", "wrap", "twist", "plait", "pleat":
+			return tokens[j].isVerb() && j+1 < i
+		}
+	}
+	return false
 }
 
 // wayShown matches a way of working that somebody gave: "the way the packet

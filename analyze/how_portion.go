@@ -23,6 +23,9 @@ func (d means) within(tokens []token, i int) (int, bool) {
 // other", "little by little", "all at once", "all in one go".
 func (d means) atATime(tokens []token, i int) (int, bool) {
 	t, next := &tokens[i], func(n int) *token { return after(tokens, i, n) }
+	if t.norm == "all" && next(1).norm == "the" && next(2).norm == "time" {
+		return i + 3, d.keptUp(tokens, i)
+	}
 	if t.norm == "all" {
 		return i + 3, next(1).norm == "at" && next(2).in("once", "one") || next(1).norm == "in" && next(2).norm == "one"
 	}
@@ -52,7 +55,7 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 		return i + 3, true
 	case t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cookedNear(tokens, i) && !d.tastes(tokens, i):
 		return i + 3, true
-	case t.norm == "on" && next(1).in("low", "medium", "high", "full") && !next(2).isNoun() && clauseHasVerb(tokens, i):
+	case t.norm == "on" && next(1).in("low", "medium", "high", "full") && (!next(2).isNoun() || next(2).in("power", "speed", "blast")) && clauseHasVerb(tokens, i):
 		return i + 2, true // the level of heat, without its noun
 	case t.norm != "over" && (next(1).norm == "a" && next(2).in("slant", "diagonal", "angle") || next(1).norm == "an" && next(2).norm == "angle" || next(1).norm == "the" && next(2).in("diagonal", "slant", "bias")) && d.cooking(tokens, i):
 		return i + 3, true
@@ -70,7 +73,7 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
 				continue
 			}
-			if after(tokens, j, 1).norm == "of" && tokens[j].norm != "changes" || !d.cooking(tokens, i) && !d.deed(tokens, i) {
+			if after(tokens, j, 1).norm == "of" && after(tokens, j, 2).norm != "water" && after(tokens, j, 3).norm != "water" || !d.cooking(tokens, i) && !d.deed(tokens, i) {
 				return 0, false
 			}
 			if tokens[j].norm == "one" {
@@ -109,7 +112,7 @@ func (d means) heat(tokens []token, i int) (int, bool) {
 // token i: "kept the stock at a bare simmer".
 func (d means) tended(tokens []token, i int) bool {
 	for j := clauseStart(tokens, i); j < i; j++ {
-		if tokens[j].in("kept", "keep", "held", "hold", "left", "leave", "let", "cooks", "cooked") {
+		if tokens[j].in("kept", "keep", "held", "hold", "left", "leave", "let", "cooks", "cooked", "warmed", "heated") {
 			return true
 		}
 	}

@@ -15,12 +15,15 @@ func (d means) state(tokens []token, i int) (int, bool) {
 		return i + 2, (t.norm == "upside" && next(1).norm == "down" || t.norm == "inside" && next(1).norm == "out") && d.cooking(tokens, i) && !d.told(tokens, i)
 	}
 	// "stood well back" of the cook, told beside the work
-	back := next(1).norm == "back" || next(1).in("well", "right", "way") && next(2).norm == "back"
+	back := next(1).norm == "to" && next(2).in("one", "the") && next(3).norm == "side" || next(1).norm == "back" || next(1).in("well", "right", "way") && next(2).norm == "back"
 	if !back || i == 0 || tokens[i-1].human() || linkingVerb(tokens[i-1].norm) || tokens[i-1].isAdv() && i > 1 && tokens[i-2].human() {
 		return 0, false
 	}
 	if next(1).norm == "back" {
 		return i + 2, true
+	}
+	if next(1).norm == "to" {
+		return i + 4, true
 	}
 	return i + 3, true
 }
@@ -69,10 +72,13 @@ func (d means) held(tokens []token, i int) (int, bool) {
 	for j > 0 && (tokens[j].tagIn("DT", "PRP$", "JJ") || tokens[j].in("my", "her", "knife", "pan")) {
 		j--
 	}
+	if j >= 1 && tokens[j].in("carried", "carry", "held", "hold", "passed", "kept") {
+		return clauseEnd(tokens, i), next(1).in("pointing", "pointed", "facing") // "carried the knife pointing down"
+	}
 	if j < 1 || !(tokens[j].pause() || tokens[j].in("with", "wi", "wiv", "keeping")) || !d.technique(tokens, max(0, i-reach), j) && !d.deed(tokens, j) && (tokens[j].pause() || !clauseHasVerb(tokens, j)) {
 		return 0, false
 	}
-	if !next(1).in("tucked", "curled", "bent", "bended", "curved", "turned", "pointed", "pointing", "facing", "flat", "together", "under", "inwards", "in", "away") {
+	if !next(1).in("tucked", "curled", "bent", "bended", "curved", "turned", "pointed", "pointing", "facing", "flat", "together", "under", "inwards", "in", "away", "tilted", "tipped", "still") || tokens[i].in("bowl", "pan", "tin", "knife", "spoon") && !next(1).in("tilted", "turned", "pointing", "pointed", "facing") {
 		return 0, false
 	}
 	return clauseEnd(tokens, i), true

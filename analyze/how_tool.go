@@ -20,7 +20,7 @@ func (d means) using(tokens []token, i int) (int, bool) {
 
 // used matches a tool and what was done with it: "I used a fork to mix".
 func (d means) used(tokens []token, i int) (int, bool) {
-	if after(tokens, i, 1).norm == "to" || i > 0 && tokens[i-1].in("was", "be", "is", "are", "were", "get", "got") {
+	if after(tokens, i, 1).in("to", "more", "less", "too", "extra", "enough") || i > 0 && tokens[i-1].in("was", "be", "is", "are", "were", "get", "got") {
 		return 0, false
 	}
 	at := i
@@ -89,7 +89,10 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "covered", "agree", "deal") || verb < 0 && len(tokens) > 14 {
 		return 0, false // what a thing has or has to do with; only a note leaves out its verb
 	}
-	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
+	if verb >= 0 && (tokens[h].kind == lexicon.NoKind || tokens[h].kind == lexicon.Other) && fastens(&tokens[verb]) {
+		return h + 1, true // "ticked each with a crayon"
+	}
+	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].norm == "," && i > 2 && (d.technique(tokens, clauseStart(tokens, i-1), i) || d.deed(tokens, i-1)) || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
 		return max(h+1, i+2), true
 	}
 	return h + 1, verb >= 0 && tokens[h].kind.Food() && (d.treats(tokens[verb].stem) && !tokens[verb].isAdj() || tokens[i-1].norm == "blind")
@@ -115,6 +118,8 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 		return true // "ended up with"
 	case verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break"):
 		return true // "you could cut it with a spoon": how tender it was
+	case verb > start && tokens[verb-1].in("like", "liked", "love", "hate", "enjoy", "enjoyed", "mind"):
+		return true
 	case tokens[verb].in("did", "made", "make", "was", "were", "left"):
 		return !tool
 	case tokens[verb].norm == "went":
@@ -152,6 +157,16 @@ func (d means) withLid(tokens []token, i int) (int, bool) {
 	return n + 1, after(tokens, n, 0).in("on", "off", "ajar", "tilted", "cracked", "open", "down")
 }
 
+// fastens reports whether a verb tells of mending, marking or timing, so that
+// whatever follows "with" is what it was done with.
+func fastens(t *token) bool {
+	switch t.stem {
+	case "patch", "seal", "thicken", "tick", "time", "stuck", "stick", "prop", "label", "practis":
+		return t.isVerb()
+	}
+	return false
+}
+
 // toolHead is objectHead, but for a tool that a time or an order follows: "with
 // hand ten minutes", "with soapy water afterwards".
 func (d means) toolHead(tokens []token, i int) int {
@@ -181,10 +196,14 @@ func verbBefore(tokens []token, start, i int) int {
 // partOf returns the noun whose part or amount the noun at token h is ("the back
 // of a spoon": spoon), or -1.
 func partOf(tokens []token, h int) int {
-	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "sheets", "layers", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
+	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "corner", "strips", "scraps", "scrap", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "sheets", "layers", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
 		return -1
 	}
-	return objectHead(tokens, h+1)
+	g := objectHead(tokens, h+1)
+	if g >= 0 && tokens[g].in("bit", "piece", "sheet") && after(tokens, g, 1).norm == "of" {
+		g = objectHead(tokens, g+1) // "the corner of a bit of kitchen roll"
+	}
+	return g
 }
 
 // tried reports whether a clause only tells how the finished food was tried:
@@ -231,10 +250,10 @@ func (d means) withinTool(tokens []token, i int) bool {
 	if !d.cooking(tokens, i) {
 		return false
 	}
-	if tokens[h].in("water") && h-i > 1 && tokens[h-1].isAdj() {
+	if tokens[h].in("water") && h-i > 1 && (tokens[h-1].isAdj() || tokens[h-1].in("simmering", "boiling", "running")) {
 		return true
 	}
-	if tokens[h].in("pestle", "colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
+	if tokens[h].in("pestle", "colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "film", "clingfilm", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
 		return true
 	}
 	return tokens[h].kind == lexicon.Tool && tokens[h].in("pan", "frying", "dish", "tin") && h-i >= 3 && tokens[h-1].isAdj()
@@ -249,6 +268,9 @@ func (d means) cookedOn(tokens []token, i int) bool {
 	if h-i > 1 && (tokens[h-1].isAdj() || tokens[h-1].in("bare", "floured", "oiled", "damp")) && tokens[h].in("board", "plate", "worktop", "surface", "slab", "stone", "ring", "gas", "tray") {
 		return true // which one is told: "on a cold plate"
 	}
+	if tokens[h].norm == "side" && tokens[i+1].in("its", "their") {
+		return true // "cut it on its flat side"
+	}
 	return tokens[h].in("flame", "fire", "coals", "embers", "griddle", "newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
 }
 
@@ -257,9 +279,15 @@ func (d means) cookedOn(tokens []token, i int) bool {
 func (d means) past(tokens []token, i int) (int, bool) {
 	t, h := &tokens[i], objectHead(tokens, i)
 	switch {
+	case t.norm == "off" && h > 0 && tokens[h].in("spoon", "teaspoon"):
+		return h + 1, d.cooking(tokens, i) && clauseHasVerb(tokens, i) && !tokens[i-1].in("dropped", "drops", "drop", "fell", "slid", "dripped")
 	case t.norm == "off":
 		return d.offHeat(tokens, i)
 	case h < 0:
+		return 0, false
+	case tokens[h].norm == "grain" && h-i == 2:
+		return h + 1, d.cooking(tokens, i) // "sliced across the grain"
+	case t.norm == "across":
 		return 0, false
 	case t.norm == "through" && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli"):
 		return h + 1, true
@@ -277,7 +305,7 @@ func (d means) past(tokens []token, i int) (int, bool) {
 	case h-i > 5 || !d.cooking(tokens, i):
 		return 0, false
 	}
-	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "finger", "fingers", "palm", "hands", "palms", "teeth")
+	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "film", "clingfilm", "finger", "fingers", "palm", "hands", "palms", "teeth")
 }
 
 // cooledBurn reports whether a hand was held under the tap, or the tap is only
@@ -357,13 +385,16 @@ func (d means) fromHand(tokens []token, i int) (int, bool) {
 	if after(tokens, i, 1).in("a", "the") && after(tokens, i, 2).norm == "height" {
 		return i + 3, true
 	}
+	if after(tokens, i, 1).in("up", "high") && after(tokens, i, 2).in("high", "up") || after(tokens, i, 1).norm == "above" && after(tokens, i, 2).pause() {
+		return i + 3, d.cooking(tokens, i)
+	}
 	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop") {
+	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop", "cup", "mug", "saucer") {
 		return 0, false
 	}
 	for j := clauseStart(tokens, i); j < i; j++ {
 		switch tokens[j].stem {
-		case "pour", "drop", "drip", "drizzl", "trickl", "spoon", "tip":
+		case "pour", "slid", "slip", "drop", "drip", "drizzl", "trickl", "spoon", "tip":
 			return h + 1, tokens[j].isVerb()
 		}
 	}
