@@ -33,6 +33,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 	}
 	for i := range tokens {
 		t := &tokens[i]
+		d.stuckTo(tokens, i, add)
 		switch {
 		case t.norm == "like" && d.likens(tokens, i) && namesThing(tokens[i+1:likenessEnd(tokens, i+1)]):
 			add(i, likenessEnd(tokens, i+1), d.likenessSense(tokens, found, i))
@@ -65,6 +66,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || t.in("flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
 			d.tastedOf(tokens, i, add)
 			d.tastedThe(tokens, i, add)
+			d.onlyTasted(tokens, i, add)
 		case t.in("colour", "color") && i > 0 && !taken[i-1] && (tokens[i-1].isNoun() || tokens[i-1].isAdj()) && !tokens[i-1].in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only"):
 			add(i-1, i, lexicon.Sight)
 		case i > 0 && d.colourOf(tokens, i):
@@ -77,6 +79,10 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 					found[n] = candidate{from: at, to: i + 1, readings: []sensed{{sense: lexicon.Tongue}}, open: true}
 				}
 			}
+		case underHeading(tokens, i) != "":
+			add(i, i+1, underHeading(tokens, i))
+		case closeCrumb(tokens, i):
+			add(i, i+1, lexicon.Touch)
 		case d.madeOfFood(t):
 			add(i, i+1, foodSense(tokens, i))
 		case d.openAdjective(tokens, i):
@@ -116,7 +122,7 @@ func (d sensing) likens(tokens []token, i int) bool {
 		return false
 	}
 	next := &tokens[i+1]
-	if next.tag == "WRB" || next.in("mine", "yours", "ours", "hers", "last", "when", "if") || next.in("my", "his", "her", "our", "the") && i+2 < len(tokens) && tokens[i+2].in("last", "first", "other", "usual", "recipe", "picture", "photo", "previous", "nose", "mouth") {
+	if next.tag == "WRB" || next.in("mine", "yours", "ours", "hers", "last", "when", "if") || next.in("my", "his", "her", "our", "the") && i+2 < len(tokens) && tokens[i+2].in("last", "first", "other", "usual", "one", "ones", "recipe", "picture", "photo", "previous", "nose", "mouth") {
 		return false
 	}
 	if next.tag == "PRP" || next.in("i", "we", "that", "this", "to", "it", "them", "how", "him", "her", "lots", "crazy", "mad", "8", "an") && next.norm != "an" || next.tag == "CD" || next.kind == lexicon.Person || next.pause() || next.in("my", "his", "her", "your", "our", "their") && i+2 < len(tokens) && tokens[i+2].kind == lexicon.Person && !(i+3 < len(tokens) && (tokens[i+3].kind != lexicon.NoKind || tokens[i+3].isNoun() || tokens[i+3].norm == "'s")) {
@@ -204,6 +210,9 @@ func (d sensing) likenessSense(tokens []token, found []candidate, i int) lexicon
 				return sense
 			}
 		}
+	}
+	if i > 0 && (tokens[i-1].in("rose", "risen", "towered") || i > 1 && tokens[i-2].in("rose", "risen") && tokens[i-1].norm == "up") {
+		return lexicon.Sight
 	}
 	for j := i - 1; j >= 0 && j >= i-4; j-- {
 		if s, ok := senseOfNoun(tokens[j].norm); ok {

@@ -62,7 +62,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	var found []candidate
 	end := 0 // of the last one found
 	for _, c := range s.listed {
-		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || !d.describesFood(tokens, c) {
+		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || cameOut(tokens, c) || !d.describesFood(tokens, c) {
 			continue
 		}
 		found = append(found, c)
@@ -112,7 +112,11 @@ func joins(tokens []token, a, b candidate) bool {
 	}
 	if namesSense(first) {
 		// "a yellow tint", "an oily sheen": one thing seen.
-		return first.in("tint", "tinge", "sheen", "hue") && last.isAdj()
+		// "a mild tang": how strong the one thing was.
+		return first.in("tint", "tinge", "sheen", "hue", "tang", "kick") && last.isAdj()
+	}
+	if tintOf(last, a) && len(b.readings) == 1 && b.readings[0].sense == lexicon.Sight {
+		return true
 	}
 	if last.isNoun() && (first.tag == "VBN" || first.tag == "VBD") {
 		return false
@@ -122,6 +126,20 @@ func joins(tokens []token, a, b candidate) bool {
 		return last.in("dark", "pale", "light", "deep", "bright") && sharesSense(a, b)
 	}
 	return sharesSense(a, b) && !gloss(last) || shades(tokens, a, b)
+}
+
+// tintOf reports whether a word in -y or -ish, which may be said of a colour,
+// tints the colour after it: "orangey red".
+func tintOf(t *token, c candidate) bool {
+	if c.to-c.from != 1 || gloss(t) || !strings.HasSuffix(t.norm, "ey") && !strings.HasSuffix(t.norm, "ish") {
+		return false
+	}
+	for _, r := range c.readings {
+		if r.sense == lexicon.Sight {
+			return true
+		}
+	}
+	return false
 }
 
 // namesSense reports whether the token is the noun of a sense: "a warm | smell

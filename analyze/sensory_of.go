@@ -15,6 +15,9 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
 		return c.to-c.from > 1
 	}
+	if c.to-c.from == 1 && calledSo(tokens, c.from) {
+		return false
+	}
 	if t.isAdv() && t.card.adverb && c.to-c.from == 1 {
 		// "evenly browned" speaks of the food, "stirred evenly" of the work;
 		// "faintly sweet" only says how sweet.
@@ -24,7 +27,7 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.norm == "raw" && !d.rawFood(tokens, c.from) {
 			return false
 		}
-		if t.isNoun() && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) && !d.amongColours(tokens, c.from) {
+		if t.isNoun() && !didItself(tokens, c.from) && (t.kind == lexicon.Ingredient || t.kind == lexicon.DishNoun) && !d.adjectival(t.norm) && !d.predicate(tokens, c.from) && !d.amongColours(tokens, c.from) {
 			return false // cream, caramel, tart: the food itself
 		}
 		if t.kind == lexicon.Ingredient && c.from > 0 && tokens[c.from-1].norm == "of" && !d.adjectival(t.norm) {
@@ -35,6 +38,9 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		}
 		if t.in("hot", "hotter", "hottest", "warm", "warmer", "cold", "colder", "cool", "cooler", "lukewarm", "tepid") && !d.temperature(tokens, c.from) {
 			return false
+		}
+		if t.norm == "acid" && !d.predicate(tokens, c.from) && phraseHead(tokens, c.from) < 0 {
+			return false // "the acid makes it fizz"
 		}
 		if t.norm == "clean" && !d.tastes(tokens, c.from) {
 			return false
@@ -58,6 +64,26 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		}
 	}
 	return !d.inertSubject(tokens, c)
+}
+
+// calledSo reports whether a word that is also a first name names a person:
+// with a capital inside the sentence, or at its start before "from", "had" and
+// what else people do ("Ruby had two").
+func calledSo(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.in("ruby", "rosie", "rosy", "amber", "olive", "ginger", "hazel", "violet", "scarlet", "rose", "poppy", "heather", "sunny", "rusty", "sandy") || t.text == t.norm || t.text == strings.ToUpper(t.text) {
+		return false
+	}
+	if i > 0 && !tokens[i-1].pause() {
+		return true
+	}
+	return i == 0 && len(tokens) > 1 && tokens[1].in("had", "has", "from", "and", "said", "says", "ate", "liked", "loved", "wanted", "helped", "'s", "who", "did", "thought", "asked", "got")
+}
+
+// didItself reports whether the tagger took for a noun what "it" or "they" did:
+// "it crumbles then melts".
+func didItself(tokens []token, i int) bool {
+	return i > 0 && tokens[i-1].in("it", "they") && strings.HasSuffix(tokens[i].norm, "s") && (i+1 == len(tokens) || !tokens[i+1].isNoun())
 }
 
 // predicate reports whether token i is said of a subject: it stands right
@@ -84,6 +110,12 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	if !t.isVerb() {
 		return false
 	}
+	if heardDoing(tokens, i) {
+		return false
+	}
+	if c.to+1 < len(tokens) && (t.tag == "VBN" || t.tag == "VBD") && tokens[c.to].norm == "by" && tokens[c.to+1].in("hand", "me", "mum", "dad", "myself") {
+		return true // "squashed by hand"
+	}
 	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "CD" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
 	if c.to < len(tokens) && (t.tag == "VBN" && tokens[c.to].isNoun() && attributive(tokens, i) || tokens[c.to].in("stripes", "edges", "corners", "patches", "marks", "lines", "spots", "tips")) {
 		return false // "a shaggy, cracked lump", "charred stripes", "curling edges"
@@ -103,6 +135,8 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	switch {
 	case t.tag == "VB" && prev.in("to", "and", "then", "not", "n't"):
 		return object || prev.norm == "to" && !afterSubject(tokens, i)
+	case t.tag == "VB" && object && prev.in("said", "says", "just", "you", "always", "please"):
+		return true // "Dad said swirl the pan"
 	case t.tag == "VBG" && (prev.tag == "IN" || prev.in("when", "while")) && object:
 		return true
 	}
@@ -165,7 +199,7 @@ func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint") {
 		return false
 	}
-	if h.in("water") && !tokens[c.from].in("green", "pink", "brown", "grey", "cloudy", "orange", "red", "yellow") {
+	if h.in("water") && !clouded(&tokens[c.from]) {
 		return false
 	}
 	if h.in("plate", "bowl", "shirt", "board", "sauce-boat") {
@@ -179,10 +213,15 @@ func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 	if k := d.words.nouns.Kind(full); k != lexicon.NoKind && head == c.to && !graded {
 		return false // brown sugar, sweet potato: a name
 	}
-	if (h.kind == lexicon.Ingredient || h.in("one", "ones", "bits", "pieces", "pieces", "chocolate")) && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
+	if (h.kind == lexicon.Ingredient || h.in("one", "ones", "bits", "pieces", "chocolate", "yolk", "yolks")) && d.words.lex.Reading.States[tokens[c.from].norm] && d.action(tokens, c.from) {
 		return false
 	}
 	return true
+}
+
+// clouded reports whether the word tells a colour that food gives to water.
+func clouded(t *token) bool {
+	return t.in("green", "pink", "brown", "grey", "cloudy", "orange", "red", "yellow", "white", "purple", "milky")
 }
 
 func predicateNear(tokens []token, i int) bool { return predicateOf(tokens, i) >= 0 }
@@ -216,6 +255,9 @@ func (d sensing) action(tokens []token, i int) bool {
 // inertSubject reports whether the form is said of a thing that is no food or
 // of a person.
 func (d sensing) inertSubject(tokens []token, c candidate) bool {
+	if heardDoing(tokens, c.from) {
+		return false
+	}
 	v := predicateOf(tokens, c.from)
 	at := v
 	if c.from > 0 && v >= 0 && tokens[v].in("keep", "kept", "get", "got") && tokens[c.from-1].isNoun() && c.from-1 > v && tokens[c.from-1].inert() {
@@ -262,6 +304,9 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	}
 	if sub.human() {
 		return v < 0 || !tokens[v].in("got", "get", "kept", "keep", "went", "come", "came")
+	}
+	if sub.norm == "water" && clouded(&tokens[c.from]) && !tokens[c.from].in("cloudy", "milky") {
+		return false // "the water went white"
 	}
 	if sub.in("it", "they", "this", "that", "these", "which") {
 		return d.antecedentInert(tokens, s)

@@ -35,6 +35,12 @@ func (d sensing) process(tokens []token, c candidate) bool {
 		}
 		start := clauseStart(tokens, c.from)
 		return t.tag == "VBG" && start > 0 && tokens[start-1].in("while", "when", "whilst", "as")
+	case t.stem == "doubl" || t.stem == "double" || t.in("doubled", "tripled"):
+		for j := max(0, c.from-4); j < c.from; j++ {
+			if tokens[j].in("until", "till", "til", "once", "when", "if", "let") {
+				return true // "when it had doubled": what was waited for
+			}
+		}
 	case t.in("set", "sets") && c.to-c.from == 1:
 		if t.isAdj() || prev.in("had", "has", "have", "just", "almost", "nearly", "barely", "was", "were", "is", "n't", "not", "never", "fully", "completely", "lightly") {
 			return false
@@ -72,7 +78,7 @@ func manner(tokens []token, c candidate) bool {
 	}
 	for j := c.from - 1; j >= 0 && !tokens[j].pause(); j-- {
 		t := &tokens[j]
-		if t.isAdv() || t.isAdj() || t.in("a", "bit", "little", "touch", "tad", "and", "not", "n't", "as", "all", "of") {
+		if t.isAdv() || t.isAdj() || t.in("a", "bit", "little", "touch", "tad", "and", "not", "n't", "as", "all", "of", "out") {
 			continue
 		}
 		return !(linkingVerb(t.norm) || t.in("fell", "fall", "sank", "stay", "ended", "lay", "sat", "baked", "spread")) && (t.isVerb() || j > 0 && clauseVerb(tokens, j))
@@ -87,7 +93,7 @@ func event(tokens []token, c candidate) bool {
 		return false
 	}
 	switch tokens[c.from].stem {
-	case "drip", "leak", "scorch", "burst", "sink", "sunk", "slump", "shrink", "spill", "spit", "boil", "overflow", "catch", "bubbl":
+	case "drip", "leak", "scorch", "burst", "sink", "sunk", "slump", "shrink", "curl", "spill", "spit", "boil", "overflow", "catch", "bubbl":
 		return true
 	}
 	return false
@@ -152,7 +158,7 @@ func evenAll(tokens []token, c candidate) bool {
 func (d sensing) rawFood(tokens []token, i int) bool {
 	if h := phraseHead(tokens, i); h >= 0 && h-i <= 2 {
 		_, named := senseOfNoun(tokens[h].norm)
-		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches")
+		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches", "layer", "line", "streak", "bottom", "base")
 	}
 	return predicateOf(tokens, i) >= 0 && !supposed(tokens, i)
 }
@@ -270,7 +276,7 @@ func (d sensing) cutTo(tokens []token, i int) bool {
 		return false
 	}
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
-		if tokens[j].isNoun() {
+		if tokens[j].isNoun() && !(j == 0 && tokens[1].in("it", "them")) {
 			continue // "the slices were thicker"
 		}
 		if tokens[j].in("was", "were", "came", "turned") {
