@@ -60,7 +60,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			if !taken[i+1] {
 				add(i+1, end, sense)
 			}
-		case t.in("colour", "color", "texture", "consistency", "taste", "flavour", "smell") && i+1 < len(tokens) && tokens[i+1].norm == "of" && i > 0 && tokens[i-1].tag == "DT" && predicateOf(tokens, i) >= 0:
+		case t.in("colour", "color", "texture", "consistency", "taste", "flavour", "smell") && i+1 < len(tokens) && tokens[i+1].norm == "of" && i > 0 && tokens[i-1].tag == "DT" && (predicateOf(tokens, i) >= 0 || i > 1 && tokens[i-1].norm == "the" && tokens[i-2].in("had", "has", "with")):
 			sense, _ := senseOfNoun(t.norm)
 			add(i-1, likenessEnd(tokens, i+2), sense)
 		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || t.in("flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":

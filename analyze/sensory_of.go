@@ -77,7 +77,7 @@ func calledSo(tokens []token, i int) bool {
 	if i > 0 && !tokens[i-1].pause() {
 		return true
 	}
-	return i == 0 && len(tokens) > 1 && tokens[1].in("had", "has", "from", "and", "said", "says", "ate", "liked", "loved", "wanted", "helped", "'s", "who", "did", "thought", "asked", "got")
+	return i == 0 && len(tokens) > 1 && tokens[1].in("had", "has", "from", "said", "says", "ate", "liked", "loved", "wanted", "helped", "'s", "who", "did", "thought", "asked", "got")
 }
 
 // didItself reports whether the tagger took for a noun what "it" or "they" did:
@@ -246,7 +246,7 @@ func (d sensing) action(tokens []token, i int) bool {
 	}
 	for j := i + 1; j < len(tokens) && j <= i+reach && !closesClause(tokens[j].norm); j++ {
 		if tokens[j].isVerb() {
-			return true
+			return i == 0 || tokens[i-1].norm != ":" || !linkingVerb(tokens[j].norm) // "Taste: soft potato, onion is sweet"
 		}
 	}
 	return false

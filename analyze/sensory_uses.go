@@ -156,7 +156,7 @@ func evenAll(tokens []token, c candidate) bool {
 // rawFood reports whether "raw" tells how the food was ("still raw in the
 // middle", "a raw taste") and not which food is meant ("the raw chicken").
 func (d sensing) rawFood(tokens []token, i int) bool {
-	if h := phraseHead(tokens, i); h >= 0 && h-i <= 2 {
+	if h := phraseHead(tokens, i); h >= 0 && h-i <= 3 {
 		_, named := senseOfNoun(tokens[h].norm)
 		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches", "layer", "line", "streak", "bottom", "base")
 	}

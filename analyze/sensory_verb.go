@@ -87,7 +87,7 @@ func underHeading(tokens []token, i int) lexicon.Sense {
 		return ""
 	}
 	for j := range tokens {
-		if tokens[j].isVerb() || tokens[j].in("more", "less", "add", "needs", "next") {
+		if tokens[j].isVerbForm() || tokens[j].in("more", "less", "add", "needs", "next") {
 			return ""
 		}
 	}
