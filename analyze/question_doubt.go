@@ -13,6 +13,7 @@ type doubt struct {
 	words *vocabulary
 	r     *reading
 	weak  map[lexicon.Area]bool
+	nosed bool // the nose is spoken of
 }
 
 func newDoubt(words *vocabulary, r *reading) *doubt {
@@ -38,6 +39,7 @@ func (d *doubt) mark(s *sentence) {
 		}
 		if a := hintsAt(t); a != "" {
 			d.weak[a] = true
+			d.nosed = d.nosed || a == lexicon.Aroma
 		}
 		if t.tagIn("JJR", "RBR") && !(i+1 < len(s.tokens) && s.tokens[i+1].norm == "than") {
 			d.weak[lexicon.Improvement] = true // "so a lower shelf"
@@ -61,9 +63,12 @@ func (d *doubt) mark(s *sentence) {
 // hintsAt returns the area that a word often speaks of without showing it.
 func hintsAt(t *token) lexicon.Area {
 	switch t.norm {
-	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe", "again", "longer", "sooner", "instead", "buy", "want", "wanted", "wants", "needs", "more", "less", "fewer", "extra", "change", "changes", "improvement", "wrong":
+	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe", "again", "longer", "sooner", "instead", "buy", "want", "wanted", "wants", "needs", "more", "less", "fewer", "extra", "change", "changes", "improvement", "wrong",
+		"future", "target", "aim", "goal", "wud", "shud", "cud", "shoulda", "coulda", "woulda", "rather", "better":
 		return lexicon.Improvement
-	case "help", "helped", "myself", "alone", "remind", "reminded", "told", "asked":
+	case "nose", "noses", "sniff", "sniffed", "scent", "whiff":
+		return lexicon.Aroma
+	case "help", "helped", "myself", "alone", "remind", "reminded", "told", "asked", "own", "prompt", "prompting", "hover", "hovering", "sat", "watched", "interfere", "solo", "unaided":
 		return lexicon.Independence
 	}
 	if t.kind == lexicon.Person {
@@ -79,7 +84,8 @@ func hintsAt(t *token) lexicon.Area {
 		"bin", "probe", "pink", "clear", "soak", "soaking", "sick", "dried":
 		return lexicon.Hygiene
 	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere",
-		"list", "plan", "planned", "timetable", "timer", "ticked", "recipe", "ready", "behind", "timing", "timings", "rush", "order":
+		"list", "plan", "planned", "timetable", "timer", "ticked", "recipe", "ready", "behind", "timing", "timings", "rush", "order",
+		"time", "timed", "mins", "minutes", "start", "started", "finish", "finished", "finishing", "first", "earliest", "last", "prep", "prepped", "prepping", "advance", "beforehand", "laid", "organised", "lunch", "dinner", "dinnertime", "teatime":
 		return lexicon.Organisation
 	}
 	return ""
@@ -89,8 +95,10 @@ func hintsAt(t *token) lexicon.Area {
 func (d *doubt) of(q wish) bool {
 	switch q.list {
 	case "said":
-		// Words that also speak to the nose are too common to tell.
-		return d.weak[q.area] && q.area != lexicon.Aroma
+		if q.area == lexicon.Aroma {
+			return d.nosed // words that speak to the nose too are too common to tell
+		}
+		return d.weak[q.area]
 	case "vague", "work":
 		if q.group == "whole" && (d.weak[q.area] || d.openedBeside(q)) {
 			return true // every sense that is left is hinted at, or the next words say what is meant
