@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"iter"
+	"sync"
 
 	"saywhy/analyze"
 	"saywhy/lexicon"
@@ -65,8 +66,12 @@ func (r GroupReader) Read(ctx context.Context, evaluations iter.Seq2[Evaluation,
 	if err != nil {
 		return nil, err
 	}
+	var found []Shared
+	var finding sync.WaitGroup
+	finding.Go(func() { found = shared.Find() })
 	report := g.Report()
-	report.Shared = sharedWording(shared.Find())
+	finding.Wait()
+	report.Shared = sharedWording(found)
 	report.Title = r.Course.Title
 	return report, nil
 }

@@ -3,6 +3,7 @@ package pages
 import (
 	"io"
 	"net/http"
+	"runtime"
 	"strings"
 
 	"saywhy/analyze"
@@ -161,6 +162,9 @@ func (s *site) inTurn(r *http.Request, answer func() []byte) (made []byte, ok bo
 		return nil, false
 	}
 	defer func() { <-s.reading }()
+	// Let everything short that waits for this core go first: whoever takes the
+	// place over from another is run before them, one long answer after the other.
+	runtime.Gosched()
 	return answer(), true
 }
 
