@@ -21,6 +21,7 @@ type state struct {
 	name  string
 	come  func(*tab)
 	paper bool // made for A4, so that letters and widths are those of paper
+	dense bool // a report of tables for a tutor, so that its letters may be smaller
 }
 
 const (
@@ -134,7 +135,7 @@ func TestTheTutorsPagesInEveryState(t *testing.T) {
 			_ = c.folder.Write("dishes/soups.yaml", []byte(strings.Replace(soups, "sucked up with a noise", "what somebody else wrote", 1)))
 		}, fill(rows{"#old-means": "what I wrote"}, "#row button.main"))},
 		{name: "tutor-missing", come: in("/tutor/missing")},
-		{name: "tutor-group", come: in("/tutor/group")},
+		{name: "tutor-group", dense: true, come: in("/tutor/group")},
 		{name: "tutor-mend", come: in("/tutor", func(on *tab) {
 			_ = c.folder.Write("dishes/soups.yaml", []byte("type: soups\nwords:\n  texture:\n    slurpy: {maens: oops}\n"))
 			require.NoError(on.tb, c.library.Reload())
@@ -182,7 +183,9 @@ func checkStates(t *testing.T, home string, list []state) {
 				}
 				if !s.paper {
 					for _, v := range get1[[]string](on, string(measure)) {
-						assert.Fail(t, v, "%s, %s", s.name, name)
+						if !s.dense || !strings.HasPrefix(v, "letters of ") {
+							assert.Fail(t, v, "%s, %s", s.name, name)
+						}
 					}
 				}
 				on.shoot(fmt.Sprintf("%s-%s", s.name, name))

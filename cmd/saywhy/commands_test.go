@@ -307,10 +307,13 @@ func checkMisuse(t *testing.T, cases []misuse) {
 // TestAnErrorLineStaysOneLine: whatever a person types.
 func TestAnErrorLineStaysOneLine(t *testing.T) {
 	for _, name := range []string{"so\r\nup\x1b[2J", "\xff\xfe", strings.Repeat("xyzzy ", 400)} {
-		got := sayWhy(t, "", "read", "--dish", name)
-		assert.Equal(t, exitUsage, got.status, "%q", name)
-		assert.Equal(t, 1, strings.Count(got.err, "\n"), "%q", got.err)
-		assert.NotContains(t, got.err, "\x1b")
+		wrong, remark := sayWhy(t, "", "dish", "show", name), sayWhy(t, "I made soup.", "read", "--dish", name)
+		assert.Equal(t, exitUsage, wrong.status, "%q", name)
+		assert.Equal(t, exitDone, remark.status, "%q", name)
+		for _, got := range []string{wrong.err, remark.err} {
+			assert.Equal(t, 1, strings.Count(got, "\n"), "%q", got)
+			assert.NotContains(t, got, "\x1b")
+		}
 	}
 }
 

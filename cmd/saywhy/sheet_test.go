@@ -10,7 +10,7 @@ import (
 func TestSheetForATerminal(t *testing.T) {
 	out := ok(t, "sheet", "leek and potato soup")
 	for _, want := range []string{
-		"LEEK AND POTATO SOUP: FOR THE LEARNER", "SMELL when you lift the lid", "thickness: ", "saywhy words soups",
+		"LEEK AND POTATO SOUP: FOR THE LEARNER", "SMELL when you ", "thickness: ", "saywhy words soups",
 		"LEEK AND POTATO SOUP: FOR THE ADULT", "SAFETY", "HYGIENE", "ORGANISATION", "INDEPENDENCE", "THE TASTE TEST",
 		"blender", "celery", "Food Standards Agency", "responsible adult",
 	} {
