@@ -18,6 +18,7 @@ func TestAreasOfSentences(t *testing.T) {
 	}{
 		{[]lexicon.Area{lexicon.Hygiene}, []string{
 			"I scrubbed under my nails before I started.",
+			"I washed my hands before I touched the fish so that no germs got in.",
 			"i put my hair in a bun",
 			"The chopping board went through the dishwasher.",
 			"kept the raw mince on the bottom shelf of the fridge",
