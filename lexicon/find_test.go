@@ -126,16 +126,14 @@ func TestFindTellsTheFoodFromALikeness(t *testing.T) {
 	assert.Equal(t, "sandy", f.Find("it looks like a lake", 1)[0].Word.Word)
 }
 
-// TestFindKnowsTurnsOfSpeech: they count as a whole, whatever stands between
-// their words; their words alone say something else.
-func TestFindKnowsTurnsOfSpeech(t *testing.T) {
+// finding is what was noticed, a word that is among the first three found for
+// it, and one that is not.
+type finding struct{ noticed, has, hasNot string }
+
+func findsFirst(t *testing.T, cases []finding) {
+	t.Helper()
 	f := lexicon.NewFinder(load(t).Words())
-	for _, c := range []struct{ noticed, has, hasNot string }{
-		{"it made my eyes water", "pungent", "watery"},
-		{"it made my eyes really, really water", "pungent", "watery"},
-		{"all the water came to the top", "watery", "pungent"},
-		{"you could stand a spoon in it", "gloopy", "spoonable"},
-	} {
+	for _, c := range cases {
 		var got []string
 		for _, w := range f.Find(c.noticed, 3) {
 			got = append(got, w.Word.Word)
@@ -143,6 +141,17 @@ func TestFindKnowsTurnsOfSpeech(t *testing.T) {
 		assert.Contains(t, got, c.has, c.noticed)
 		assert.NotContains(t, got, c.hasNot, c.noticed)
 	}
+}
+
+// TestFindKnowsTurnsOfSpeech: they count as a whole, whatever stands between
+// their words; their words alone say something else.
+func TestFindKnowsTurnsOfSpeech(t *testing.T) {
+	findsFirst(t, []finding{
+		{"it made my eyes water", "pungent", "watery"},
+		{"it made my eyes really, really water", "pungent", "watery"},
+		{"all the water came to the top", "watery", "pungent"},
+		{"you could stand a spoon in it", "gloopy", "spoonable"},
+	})
 }
 
 // TestFindKnowsWhatShouldHaveBeen: what should be so is not.
@@ -184,22 +193,14 @@ func TestFindOfNothing(t *testing.T) {
 // TestFindTellsShortageFromPlenty: how much of a thing there was turns what it
 // stands for round.
 func TestFindTellsShortageFromPlenty(t *testing.T) {
-	f := lexicon.NewFinder(load(t).Words())
-	for _, c := range []struct{ noticed, has, hasNot string }{
+	findsFirst(t, []finding{
 		{"too much salt in it", "salty", "bland"},
 		{"it needed more salt", "under-salted", "briny"},
 		{"I put in too much lemon", "sour", "bland"},
 		{"I ran out of butter", "dry", "greasy"},
 		{"far too much butter", "greasy", "dry"},
 		{"it didnt rise", "flat", "risen"},
-	} {
-		var got []string
-		for _, w := range f.Find(c.noticed, 3) {
-			got = append(got, w.Word.Word)
-		}
-		assert.Contains(t, got, c.has, c.noticed)
-		assert.NotContains(t, got, c.hasNot, c.noticed)
-	}
+	})
 }
 
 // TestFindTakesTheLongerTurnOfSpeech: what is part of it says less than the whole.
