@@ -21,7 +21,7 @@ func (d cautioning) read(r *reading) {
 			next = &r.sentences[i+1]
 		}
 		for _, kind := range lexicon.CautionKinds() {
-			if !d.danger(s, hits, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
+			if !d.danger(s, hits, kind) && !d.scene(r, i, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
 				continue
 			}
 			if r.cautioned(kind, s.n-1) {
@@ -30,7 +30,7 @@ func (d cautioning) read(r *reading) {
 			if kind == "equipment" && r.cautioned("injury", s.n) {
 				continue // the harm says it already
 			}
-			if kind == "injury" && d.danger(s, hits, "unwell") {
+			if kind == "injury" && (d.danger(s, hits, "unwell") || d.scene(r, i, "unwell")) {
 				continue // an old cut without its plaster
 			}
 			if putRight(next.tokens, next.dangers, kind) || d.needsTopic(kind) && !topic[kind] {
@@ -136,6 +136,21 @@ func planned(tokens []token, i int) bool {
 	return false
 }
 
+// nextTime reports whether token i is part of a plan that opens before it:
+// "next time weigh it first and leave the milk out". Why it is planned was
+// true today: "next time longer, because it was pink".
+func nextTime(tokens []token, i int) bool {
+	for j := i - 1; j >= 1; j-- {
+		if tokens[j].in("because", "as", "since", "cos", "so", "but", "this", "today", ".", ";", ":", "was", "were", "had") {
+			return false
+		}
+		if tokens[j].norm == "time" && tokens[j-1].norm == "next" {
+			return true
+		}
+	}
+	return false
+}
+
 // danger reports whether a sign of the kind stands in the sentence as a fact.
 func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 	if supposition(s.tokens) {
@@ -145,7 +160,7 @@ func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 		if h.Label != kind || !h.danger() {
 			continue
 		}
-		if !imagined(s.tokens, h.from) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !caughtInTime(s.tokens, h) && !foodFell(s.tokens, h) {
+		if !imagined(s.tokens, h.from) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !nextTime(s.tokens, h.from) && !caughtInTime(s.tokens, h) && !foodFell(s.tokens, h) {
 			return true
 		}
 	}
@@ -201,7 +216,7 @@ func undone(tokens []token, i int) bool {
 		if t.in("but", "and", ",", ";", ".", "so") {
 			return false
 		}
-		if t.negator() || t.in("forgot", "forgotten", "forget") {
+		if t.negator() || t.in("forgot", "forgotten", "forget", "saved", "skipped") {
 			return true
 		}
 	}
@@ -253,7 +268,7 @@ func foodFell(tokens []token, h hit) bool {
 		return false
 	}
 	for j := h.from; j < h.to; j++ {
-		if !tokens[j].in("fell", "fall", "slipped", "tripped", "toppled") {
+		if !tokens[j].in("fell", "fall", "slipped", "tripped", "toppled", "skidded", "skidding", "slipping") {
 			continue
 		}
 		s := subject(tokens, j)
@@ -322,6 +337,12 @@ func imagined(tokens []token, i int) bool {
 		if t.norm == "if" && j > 0 && tokens[j-1].in("see", "check", "know", "tell", "sure", "wondering", "asked", "ask", "asking", "checking") {
 			continue // "to see if it needed salt": whether
 		}
+		if t.norm == "afraid" && j > 0 && tokens[j-1].in("am", "'m") {
+			continue // "I'm afraid the middle was pink": it was
+		}
+		if t.norm == "stop" && j+1 < len(tokens) && (tokens[j+1].tag == "CD" || tokens[j+1].in("and", "to", "for", "twice")) {
+			continue // "I had to stop twice to run to the loo"
+		}
 		if t.norm == "or" && j == start-1 {
 			return true // "soak them or they catch fire"
 		}
@@ -329,7 +350,7 @@ func imagined(tokens []token, i int) bool {
 			if t.in("could", "can", "ca") && j+2 < len(tokens) && tokens[j+1].norm == "n't" && tokens[j+2].in("stop", "help", "resist", "find") {
 				continue // "I couldn't stop eating it"
 			}
-			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell") {
+			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell", "say") {
 				continue
 			}
 			return true

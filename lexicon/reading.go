@@ -3,6 +3,7 @@ package lexicon
 import (
 	"io/fs"
 	"regexp"
+	"slices"
 	"sort"
 	"strings"
 
@@ -20,6 +21,7 @@ type Reading struct {
 	States    map[string]bool  // qualities of ingredients before they are used
 	Cues      []Labelled       // signs of the areas
 	Dangers   []Labelled       // signs of a caution
+	Scenes    []Scene          // what makes a danger together; see Scene
 	Cautions  map[string]Caution
 	Hazards   []Hazard            // what to watch for, what hurts worst first
 	Allergens map[string][]string // by group of UK law: words for foods that usually hold it
@@ -56,6 +58,25 @@ type Caution struct {
 	Advice string // for the adult and the learner, in plain words
 	Source string // the published guidance it follows
 }
+
+// Scene is what makes a danger only together: each of Parts is the name of a
+// cue, found in the sentence or, where Earlier says so, in one of the two
+// before it; none of Unless may stand in any of them.
+type Scene struct {
+	Kind   string
+	Parts  []ScenePart
+	Unless []string
+}
+
+// ScenePart is one cue of a scene.
+type ScenePart struct {
+	Cue     string
+	Earlier bool // it may also stand in one of the two sentences before: "<name"
+	Then    bool // it stands behind the part before it, in its sentence or a later one: "then name"
+}
+
+// CueStep is the step under which the patterns of a cue are listed.
+func CueStep(name string) string { return "cue " + name }
 
 // CautionKinds returns the eight kinds of danger.
 func CautionKinds() []string {
@@ -181,6 +202,12 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 					c.Advice = s.text(v, part)
 				case "source":
 					c.Source = s.text(v, part)
+				case "cue":
+					s.each(v, part, func(name string, k, v *yaml.Node) {
+						r.Dangers = append(r.Dangers, s.patterns(v, key, CueStep(name))...)
+					})
+				case "scene":
+					r.Scenes = append(r.Scenes, s.scenes(v, key, r.Dangers)...)
 				default:
 					r.Dangers = append(r.Dangers, s.patterns(v, key, part)...)
 				}
@@ -232,6 +259,41 @@ func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
 			}
 			out = append(out, Labelled{Pattern: p, Label: label, Step: step})
 		}
+	}
+	return out
+}
+
+// scenes reads a list of scenes: "<raw then ready ! washed". Their cues stand
+// above them in the file.
+func (s source) scenes(n *yaml.Node, kind string, known []Labelled) []Scene {
+	var out []Scene
+	for _, item := range s.items(n, kind+" scene") {
+		scene := Scene{Kind: kind}
+		unless, then := false, false
+		for _, name := range strings.Fields(s.text(item, "a scene")) {
+			switch name {
+			case "!":
+				unless = true
+				continue
+			case "then":
+				then = true
+				continue
+			}
+			cue, earlier := strings.CutPrefix(name, "<")
+			if !slices.ContainsFunc(known, func(l Labelled) bool { return l.Label == kind && l.Step == CueStep(cue) }) {
+				s.problem(item, "no cue of %s is called %q; list it under cue, above the scenes", kind, cue)
+			}
+			if unless {
+				scene.Unless = append(scene.Unless, CueStep(cue))
+				continue
+			}
+			scene.Parts = append(scene.Parts, ScenePart{Cue: CueStep(cue), Earlier: earlier, Then: then})
+			then = false
+		}
+		if len(scene.Parts) < 2 {
+			s.problem(item, "a scene needs two cues at least; write one as a sign")
+		}
+		out = append(out, scene)
 	}
 	return out
 }
