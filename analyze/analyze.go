@@ -7,6 +7,8 @@
 package analyze
 
 import (
+	"sync"
+
 	"saywhy/lexicon"
 )
 
@@ -33,6 +35,7 @@ type Analyzer struct {
 	lex    *lexicon.Lexicon
 	words  *vocabulary
 	tagger Tagger
+	spare  sync.Pool // of *[]token: what readings that are over have left
 }
 
 // New builds an Analyzer. It costs some tens of milliseconds, so share it.
@@ -43,7 +46,9 @@ func New(lex *lexicon.Lexicon, tagger Tagger) *Analyzer {
 // Read reads one text for a brief. The same input gives the same report,
 // whatever the text is like; no input makes it fail.
 func (a *Analyzer) Read(in Input, brief Brief) *Report {
-	return a.reading(in, brief).report()
+	r := a.reading(in, brief)
+	defer a.end(r)
+	return r.report()
 }
 
 // reading takes a text through all steps.
@@ -58,6 +63,15 @@ func (a *Analyzer) reading(in Input, brief Brief) *reading {
 	return r
 }
 
+// end gives back what a reading has borrowed, after which nobody may look into
+// its sentences.
+func (a *Analyzer) end(r *reading) {
+	clear(*r.tokens)
+	*r.tokens = (*r.tokens)[:0]
+	a.spare.Put(r.tokens)
+	r.sentences = nil
+}
+
 // step adds one layer to a reading.
 type step interface{ read(*reading) }
 
@@ -65,8 +79,8 @@ type step interface{ read(*reading) }
 // those before it have added.
 func (a *Analyzer) steps() []step {
 	return []step{
-		splitter{},  // text → sentences
-		tokenizer{}, // sentences → words and marks
+		splitter{},                 // text → sentences
+		tokenizer{spare: &a.spare}, // sentences → words and marks
 		tagging{tagger: a.tagger, words: a.words}, // tags, stems, kinds of noun
 		sensing{words: a.words},                   // words for the food as sensed
 		judging{words: a.words},                   // words that judge
@@ -86,6 +100,7 @@ type reading struct {
 	Input
 	brief     Brief
 	sentences []sentence
+	tokens    *[]token // of all sentences; borrowed, see Analyzer.end
 	rows      []AreaRow
 	cautions  []Caution
 	questions []Question

@@ -17,7 +17,9 @@ type Plan struct {
 // Plans returns the concrete changes that an evaluation names for next time,
 // in text order. They can be given to the reading of a later text.
 func (a *Analyzer) Plans(in Input, brief Brief) []Plan {
-	return a.plansIn(a.reading(in, brief))
+	r := a.reading(in, brief)
+	defer a.end(r)
+	return a.plansIn(r)
 }
 
 func (a *Analyzer) plansIn(r *reading) []Plan {

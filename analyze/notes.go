@@ -28,6 +28,7 @@ type Quality struct {
 // Note reads one text as Read does and keeps its notes.
 func (a *Analyzer) Note(in Input, brief Brief) *Notes {
 	r := a.reading(in, brief)
+	defer a.end(r)
 	n := &Notes{Report: r.report(), Plans: a.plansIn(r), Topics: r.topics(), LooksBack: r.speaksOfLastTime()}
 	for i := range r.sentences {
 		s := &r.sentences[i]

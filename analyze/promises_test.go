@@ -479,3 +479,30 @@ func TestManyGoroutinesShareOneAnalyzer(t *testing.T) {
 	}
 	wg.Wait()
 }
+
+// TestWhatIsKeptOutlivesTheReading reads text after text, as a later one takes
+// over the memory of those before, and looks at what was kept of the first.
+func TestWhatIsKeptOutlivesTheReading(t *testing.T) {
+	a, lex := shared(t)
+	dishes := append(lex.Types(), lex.General())
+	type kept struct {
+		was   string
+		notes *Notes
+	}
+	var all []kept
+	spoken := func(n *Notes) string { // with its topics, which tell what became of a plan
+		b, err := encode(n)
+		require.NoError(t, err)
+		return string(b)
+	}
+	for seed := uint64(6000); seed < 6040; seed++ {
+		in, brief := generated(seed, dishes)
+		n := a.Note(in, brief)
+		all = append(all, kept{spoken(n), n})
+		a.Read(in, brief)
+		a.Plans(in, brief)
+	}
+	for i, k := range all {
+		assert.Equal(t, k.was, spoken(k.notes), "text %d", i)
+	}
+}

@@ -68,6 +68,7 @@ func (g *Group) Add(e Evaluation, dish lexicon.Dish, n *analyze.Notes) {
 			k.vague = append(k.vague, v)
 		}
 	}
+	k.qualities = make([]quality, 0, len(n.Qualities)) // they stay, and the room that append would leave free with them
 	for _, q := range n.Qualities {
 		k.qualities = append(k.qualities, quality{q, r.Sentences[q.Sentence-1].Text})
 	}

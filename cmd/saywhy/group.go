@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"encoding/json"
 	"fmt"
 	"io"
 	"os"
@@ -85,9 +86,17 @@ func groupFormats() map[string]groupWriter {
 	return map[string]groupWriter{
 		"text": writeGroupText,
 		"csv":  func(out io.Writer, _ page, r *corpus.GroupReport) error { return writeGroupCSV(out, r) },
-		"json": func(out io.Writer, _ page, r *corpus.GroupReport) error { return writeJSON(out, r) },
+		"json": func(out io.Writer, _ page, r *corpus.GroupReport) error { return writeCompactJSON(out, r) },
 		"html": func(out io.Writer, _ page, r *corpus.GroupReport) error { return grouppage.Write(out, r) },
 	}
+}
+
+// writeCompactJSON writes the report without line breaks: with ten lines for
+// every area of every text, those would be most of it.
+func writeCompactJSON(out io.Writer, r *corpus.GroupReport) error {
+	e := json.NewEncoder(out)
+	e.SetEscapeHTML(false)
+	return e.Encode(r)
 }
 
 func group(ctx context.Context, s streams, o groupOptions) error {
