@@ -491,7 +491,7 @@ func TestWhatIsKeptOutlivesTheReading(t *testing.T) {
 	}
 	var all []kept
 	spoken := func(n *Notes) string { // with its topics, which tell what became of a plan
-		b, err := encode(n)
+		b, err := json.Marshal(n)
 		require.NoError(t, err)
 		return string(b)
 	}
