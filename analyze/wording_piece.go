@@ -193,7 +193,7 @@ func (t *token) divides() bool {
 // cutToSize shortens a clause to the size of a quote: first behind, then
 // before what it is about, each time where a phrase begins.
 func cutToSize(tokens []token, start, end, from, to int) (int, int) {
-	for end > to && countWords(tokens[start:end]) > longestReason {
+	for end > to && countWords(tokens[start:end]) > longestPlan {
 		cut := to
 		for j := end - 1; j > to; j-- {
 			if tokens[j].opensPhrase() && countWords(tokens[start:j]) > 1 {
@@ -203,7 +203,7 @@ func cutToSize(tokens []token, start, end, from, to int) (int, int) {
 		}
 		end = cut
 	}
-	for start < from && countWords(tokens[start:end]) > longestReason {
+	for start < from && countWords(tokens[start:end]) > longestPlan {
 		cut := from
 		for j := start + 1; j < from; j++ {
 			if tokens[j].opensPhrase() && (tokens[j].tag != "CC" || opensClause(tokens, j+1) || tokens[j+1].isVerb()) {
