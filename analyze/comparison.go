@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -11,11 +12,6 @@ import (
 // of, and describing words found by their place after a verb of perception.
 func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 	taken := make([]bool, len(tokens))
-	for _, c := range found {
-		for i := c.from; i < c.to; i++ {
-			taken[i] = true
-		}
-	}
 	var more []candidate
 	add := func(from, to int, sense lexicon.Sense) {
 		if to <= from {
@@ -31,11 +27,20 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 		}
 		more = append(more, candidate{from: from, to: to, readings: []sensed{{sense: sense}}, open: true})
 	}
+	d.asAThing(tokens, found)
+	for n := range found {
+		for i := found[n].from; i < found[n].to; i++ {
+			taken[i] = true
+		}
+	}
 	for i := range tokens {
 		t := &tokens[i]
 		d.stuckTo(tokens, i, add)
+		d.flavourFelt(tokens, i, found, add)
+		d.became(tokens, i, add)
+		seenThrough(tokens, i, add)
 		switch {
-		case t.norm == "like" && d.likens(tokens, i) && namesThing(tokens[i+1:likenessEnd(tokens, i+1)]):
+		case t.norm == "like" && !driesLike(tokens, i) && d.likens(tokens, i) && namesThing(tokens[i+1:likenessEnd(tokens, i+1)]):
 			add(i, likenessEnd(tokens, i+1), d.likenessSense(tokens, found, i))
 		case t.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "as" && (tokens[i+1].isAdj() || tokens[i+1].describes()) && i+3 < len(tokens) && (tokens[i+3].tag == "DT" || tokens[i+3].isNoun() || tokens[i+3].isAdj()):
 			if tokens[i+1].in("soon", "long", "much", "well", "many", "good", "far", "bad", "quick", "fast", "easy") {
@@ -92,6 +97,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 	if len(more) == 0 {
 		return found
 	}
+	slices.SortStableFunc(more, func(a, b candidate) int { return a.from - b.from })
 	return mergeCandidates(found, more)
 }
 

@@ -155,6 +155,8 @@ func phraseHead(tokens []token, i int) int {
 		switch {
 		case t.kind == lexicon.Time || t.in("next", "last") && j+1 < len(tokens) && tokens[j+1].kind == lexicon.Time:
 			return head // "tasted sour next time": no quality is said of a time
+		case t.in("till", "until"):
+			return head // tagged as a noun: "pink till Monday"
 		case t.isNoun() || t.kind != lexicon.NoKind && !t.isVerb() && !t.isAdv() && t.tag != "IN" && !t.isAdj():
 			head = j
 		case head >= 0:

@@ -36,6 +36,12 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if sizeWord(t) && !sized(tokens, c) {
 			return false
 		}
+		if t.norm == "fat" {
+			return plumpAs(tokens, c.from)
+		}
+		if t.in("grease", "crystals") && !amountLeft(tokens, c.from) {
+			return false
+		}
 		if t.in("hot", "hotter", "hottest", "warm", "warmer", "cold", "colder", "cool", "cooler", "lukewarm", "tepid") && !d.temperature(tokens, c.from) {
 			return false
 		}
@@ -71,7 +77,7 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 // what else people do ("Ruby had two").
 func calledSo(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.in("ruby", "rosie", "rosy", "amber", "olive", "ginger", "hazel", "violet", "scarlet", "rose", "poppy", "heather", "sunny", "rusty", "sandy") || t.text == t.norm || t.text == strings.ToUpper(t.text) {
+	if !t.in("ruby", "rosie", "rosier", "rosy", "amber", "olive", "ginger", "hazel", "violet", "scarlet", "rose", "poppy", "heather", "sunny", "rusty", "sandy") || t.text == t.norm || t.text == strings.ToUpper(t.text) {
 		return false
 	}
 	if i > 0 && !tokens[i-1].pause() {
@@ -278,6 +284,9 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	}
 	if v >= 0 && (strings.HasPrefix(tokens[v].norm, "smel") || tokens[v].norm == "smelt") {
 		return false // "the kitchen smelt sweet"
+	}
+	if v > 0 && tokens[v-1].norm == "there" {
+		return false // "I was sure there was nothing pink"
 	}
 	s := subject(tokens, at)
 	if s < 0 && v >= 0 && tokens[v].norm == "its" {

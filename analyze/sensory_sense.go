@@ -184,7 +184,7 @@ func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
 				break // "smoky smell, juicy inside"
 			}
 		}
-		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") && !(tokens[j].norm == "shade" && j+1 < len(tokens) && tokens[j+1].isAdj()) {
+		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") && !(tokens[j].norm == "shade" && j+1 < len(tokens) && (tokens[j+1].isAdj() || tokens[j+1].isAdv())) {
 			if j+1 < len(tokens) && tokens[j+1].norm == "of" && s == lexicon.Sight && commaBetween(tokens, j, i) {
 				break // "the colour of toffee, crackly, herby"
 			}
@@ -232,6 +232,9 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if tokens[c.from].norm == "flat" && c.to-c.from == 1 && d.tastes(tokens, c.from) {
 		return lexicon.Tongue, true // "flat and dusty on the tongue"
 	}
+	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
+		return lexicon.Touch, true
+	}
 	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
 		return u, true
 	}
@@ -247,7 +250,7 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if !ok {
 		if v := predicateOf(tokens, c.from); v >= 0 {
 			s, ok = senseOfVerb(tokens[v].norm)
-		} else if !endsInVerb(tokens, c) {
+		} else if h := phraseHead(tokens, c.to-1); !endsInVerb(tokens, c) && (h < 0 || !tokens[h].in("top", "crust", "base", "edge", "edges", "outside", "inside", "middle", "skin")) {
 			s, ok = d.named(tokens, c.from)
 		}
 	}
@@ -393,4 +396,18 @@ func besideLacy(tokens []token, c candidate) bool {
 // the same noun ("a thin, brittle crust"): then both are felt.
 func feltTogether(tokens []token, c candidate) bool {
 	return c.to+1 < len(tokens) && tokens[c.to].in(",", "and") && phraseHead(tokens, c.from) > c.to+1 && attributive(tokens, c.from)
+}
+
+// smoothWithout reports whether bubbles are denied beside a word of smoothness,
+// so that the tongue misses them: "silky, no bubbles at all".
+func smoothWithout(tokens []token, i int) bool {
+	if !denied(tokens, i) && !(i > 0 && tokens[i-1].in("no", "one", "a", "single")) {
+		return false
+	}
+	for j := max(0, i-8); j < i; j++ {
+		if strings.HasPrefix(tokens[j].norm, "smooth") || strings.HasPrefix(tokens[j].norm, "silk") || tokens[j].in("velvety", "creamy") {
+			return true
+		}
+	}
+	return false
 }
