@@ -36,6 +36,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 	for i := range tokens {
 		t := &tokens[i]
 		d.stuckTo(tokens, i, add)
+		heardSound(tokens, i, add)
 		d.flavourFelt(tokens, i, found, add)
 		d.became(tokens, i, add)
 		seenThrough(tokens, i, add)

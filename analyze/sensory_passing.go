@@ -19,7 +19,7 @@ func namesDish(tokens []token) bool {
 // dayBehind reports whether the word stands before a day or a time of day ("a
 // wet Saturday").
 func dayBehind(tokens []token, c candidate) bool {
-	if c.to >= len(tokens) || !tokens[c.to-1].isAdj() {
+	if c.to >= len(tokens) {
 		return false
 	}
 	return tokens[c.to].in("saturday", "sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "afternoon", "morning", "evening", "night", "weather")

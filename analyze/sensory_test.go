@@ -164,6 +164,8 @@ func TestWhatAWordDescribes(t *testing.T) {
 		{"bubbles that the tongue misses", "It was smooth with no bubbles.", "smooth=texture | bubbles=texture"},
 		{"bubbles that are seen", "The top was full of bubbles.", "bubbles=appearance"},
 		{"a first name that is mended", "It was sourer than Rosie wanted.", "sourer=taste"},
+		{"what was heard", "You could hear the crackling from the hall.", "crackling=texture"},
+		{"cut to ribbons", "I peeled the carrot into ribbons.", ""},
 		{"a surface and its colour are two", "It was shiny brown.", "shiny=appearance | brown=appearance"},
 	} {
 		assert.Equal(t, c.want, strings.Join(sensedIn(t, c.text), " | "), "%s: %s", c.rule, c.text)

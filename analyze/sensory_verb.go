@@ -16,6 +16,17 @@ func heardDoing(tokens []token, i int) bool {
 	return false
 }
 
+// heardSound adds the sound behind "hear the": "you could hear the crackling".
+func heardSound(tokens []token, i int, add func(int, int, lexicon.Sense)) {
+	if i < 2 || !tokens[i].in("crackling", "crackle", "crunch", "snap", "fizz", "popping") || !tokens[i-1].in("the", "a") || !tokens[i-2].in("hear", "heard") {
+		return
+	}
+	if i+1 < len(tokens) && tokens[i+1].norm == "of" && i+3 < len(tokens) && (tokens[i+2].inert() || tokens[i+3].inert()) {
+		return // "the crackling of the fire"
+	}
+	add(i, i+1, lexicon.Touch)
+}
+
 // stuckTo adds what food stuck to, told of people and of other food: "stuck to
 // all my fingers", "sticking to me", "clung to the yam", "stuck to each other".
 // What sticks to a tin or a tray belongs to the work and stays with the list.
