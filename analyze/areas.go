@@ -38,7 +38,7 @@ func (d areas) read(r *reading) {
 		} else if changes && plansChange(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
-		if headingArea(s.tokens) == lexicon.Improvement && s.signs != nil && len(s.tokens) > 4 || wishes(s) || endsInWish(s) {
+		if underChange(s) || wishes(s) || endsInWish(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
@@ -227,40 +227,6 @@ func headingArea(tokens []token) lexicon.Area {
 		}
 	}
 	return ""
-}
-
-// advice finds what an adult tells the cook to do: a bare verb of working with
-// food at the start of a clause ("Turn the tins round after ten minutes").
-//
-// A learner's note does the same where it compares ("roll it thinner").
-func (d areas) advice(s *sentence, role Role) []sign {
-	for i := range s.tokens {
-		t := &s.tokens[i]
-		start := i == 0 || s.tokens[i-1].in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just") || s.tokens[i-1].norm == "," && i > 2
-		if !start || !(t.tag == "VB" || t.tag == "VBP" || role == Adult && i == 0 && t.in("taste", "wipe", "hoover", "watch", "read", "wear", "check", "wash") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "PRP$") || i == 0 && t.norm == t.stem && t.card.works) || strings.HasSuffix(t.norm, "ed") {
-			continue
-		}
-		if role == Learner && !compares(s.tokens, i) {
-			continue
-		}
-		if t.in("had", "did", "was", "mash") || t.norm == "give" && i+1 < len(s.tokens) && s.tokens[i+1].norm == "or" {
-			continue // "had it come out sooner", "give or take five minutes"
-		}
-		if i+1 < len(s.tokens) && !s.tokens[i+1].pause() && (t.card.works || t.in("taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close", "write", "aim", "think", "practise", "save", "buy", "get", "have", "take", "let", "make", "go", "do", "don't", "look") && role == Adult || t.in("spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember")) {
-			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
-		}
-	}
-	return nil
-}
-
-// compares reports whether a comparative follows token i within a few words.
-func compares(tokens []token, i int) bool {
-	for j := i + 1; j < len(tokens) && j <= i+6; j++ {
-		if tokens[j].in("more", "less", "thinner", "thicker", "smaller", "bigger", "longer", "sooner", "earlier", "later", "slower", "hotter", "cooler", "higher", "lower", "not") || tokens[j].tag == "JJR" {
-			return true
-		}
-	}
-	return false
 }
 
 // isPrompt reports whether a sentence is a question put to the writer, such as

@@ -192,3 +192,41 @@ func TestStepsInPassing(t *testing.T) {
 		assert.Equal(t, want, r.Row(lexicon.Technique).Said, text)
 	}
 }
+
+// TestAdviceForAnotherTime reads notes that tell what to do another time, and
+// others with the same words that tell what was done.
+func TestAdviceForAnotherTime(t *testing.T) {
+	a, lex := shared(t)
+	for _, c := range []struct {
+		role Role
+		text string
+		want bool
+	}{
+		{Learner, "Change: parsnips.", true},
+		{Learner, "Target - all the slices one size.", true},
+		{Learner, "Change: none.", false},
+		{Learner, "Cut them thinner.", true},
+		{Learner, "The rice stuck so stir it at the start.", true},
+		{Learner, "It went soggy so I put the dressing on last.", false},
+		{Learner, "I burnt my thumb so put it under the tap.", false},
+		{Learner, "Don't open the door.", true},
+		{Learner, "I wud leave wider gaps.", true},
+		{Learner, "Id line the tin.", true},
+		{Learner, "I lined the tin.", false},
+		{Learner, "Need a wider pan.", true},
+		{Learner, "The beans needed longer than the rice.", false},
+		{Learner, "More pepper needed.", true},
+		{Learner, "A softer cheese would have been wiser.", true},
+		{Learner, "They could go in half an hour later.", true},
+		{Learner, "Cut the fattest one open.", false},
+		{Learner, "Perhaps chill the dough.", true},
+		{Adult, "Grease the tray.", true},
+		{Adult, "Please rinse the sieve.", true},
+		{Adult, "My one grumble: the hob.", true},
+		{Adult, "She greased the tray.", false},
+		{Adult, "Flour everywhere.", false},
+	} {
+		r := a.Read(Input{Text: c.text, Role: c.role}, Brief{Dish: lex.General()})
+		assert.Equal(t, c.want, r.Row(lexicon.Improvement).Said, c.text)
+	}
+}

@@ -1,0 +1,105 @@
+package analyze
+
+import (
+	"slices"
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// advice finds what is to be done another time, told as an instruction: a bare
+// verb at the start of a clause, with nobody before it who did it ("Turn the
+// tins round after ten minutes"). An adult's always counts. A learner writes
+// steps in the same way, so that theirs counts where it compares ("roll it
+// thinner"), forbids ("don't scrape"), or stands as what follows from something
+// ("so put the dressing on last").
+func (d areas) advice(s *sentence, role Role) []sign {
+	for i := range s.tokens {
+		if !opensInstruction(s.tokens, i) || !instructs(s.tokens, i, role) {
+			continue
+		}
+		if role == Adult || compares(s.tokens, i) || s.tokens[i].in("do", "don't") || concluded(s.tokens, i) {
+			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
+		}
+	}
+	return nil
+}
+
+// opensInstruction reports whether an instruction can begin with token i.
+func opensInstruction(tokens []token, i int) bool {
+	if i == 0 {
+		return true
+	}
+	before := &tokens[i-1]
+	if before.norm == "," {
+		return i > 2
+	}
+	if before.in("think", "reckon", "guess", "say", "suggest") {
+		return i == 2 && tokens[0].norm == "i" || i == 1
+	}
+	return before.in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just", "please")
+}
+
+// instructs reports whether token i can be the bare verb of an instruction. A
+// verb that is the same in the past ("cut", "put") tells a learner's step.
+func instructs(tokens []token, i int, role Role) bool {
+	t := &tokens[i]
+	if i+1 >= len(tokens) || tokens[i+1].pause() || t.in("had", "did", "was", "mash") || strings.HasSuffix(t.norm, "ed") {
+		return false
+	}
+	next := &tokens[i+1]
+	switch {
+	case t.norm == "give" && next.norm == "or":
+		return false // "give or take five minutes"
+	case role == Learner && i == 0 && t.in("cut", "put", "set", "let", "spread", "beat", "read", "split", "burst", "shut") && !compares(tokens, i):
+		return false
+	case t.in("do", "don't"):
+		return t.norm == "don't" || next.in("not", "n't") || role == Adult
+	}
+	if t.kind.Food() && !next.tagIn("DT", "PRP", "PRP$") {
+		return false // "flour on the floor"
+	}
+	bare := t.tagIn("VB", "VBP") || t.norm == t.stem && t.card.works && (i == 0 || tokens[i-1].norm != ",")
+	if !bare && next.tagIn("DT", "PRP", "PRP$") {
+		bare = t.in("taste", "wipe", "hoover", "watch", "wear", "check", "wash", "grease", "flour", "line", "stand", "scrub", "dust", "oil", "butter", "salt", "time", "film", "sieve", "measure")
+	}
+	return bare && (t.card.works || t.in(
+		"taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close",
+		"write", "aim", "practise", "practice", "save", "buy", "get", "take", "let", "make", "go", "spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember",
+		"grease", "flour", "line", "stand", "scrub", "dust", "oil", "time", "measure", "scrape", "rinse", "plan", "swap", "skip", "stick", "work", "wait", "bring", "hold",
+	) || role == Adult && t.in("think", "have", "look"))
+}
+
+// concluded reports whether what begins with token i follows from what stands
+// before it: "it went limp so dress it last". Who says "so I dress it last", or
+// "so put it back" of a thing done, tells what was done.
+func concluded(tokens []token, i int) bool {
+	if i == 0 || !tokens[i-1].in("so", "please", "maybe", "perhaps") {
+		return false
+	}
+	return !tokens[i].in("cut", "put", "set", "let", "spread", "beat", "read", "split", "burst", "shut") ||
+		slices.ContainsFunc(tokens[i:halfEnd(tokens, i)], func(t token) bool { return t.in("last", "first", "next", "straight", "instead") })
+}
+
+// underChange reports whether a sentence stands behind a heading that asks for
+// a change and tells one: "Change: croutons", "Target - all one size".
+func underChange(s *sentence) bool {
+	at := headingEnd(s.tokens)
+	if at == 0 || at >= len(s.tokens) || s.tokens[at].in("none", "nothing", "no", "n", "nope", "not") && at+3 > len(s.tokens) {
+		return false
+	}
+	if headingArea(s.tokens) == lexicon.Improvement {
+		return true
+	}
+	return at == 2 && s.tokens[0].in("change", "changes", "target", "targets", "suggestion", "suggestions", "improvement", "improvements", "advice", "goal")
+}
+
+// compares reports whether a comparative follows token i within a few words.
+func compares(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j <= i+6; j++ {
+		if tokens[j].in("more", "less", "thinner", "thicker", "smaller", "bigger", "longer", "sooner", "earlier", "later", "slower", "hotter", "cooler", "higher", "lower", "not") || tokens[j].tag == "JJR" {
+			return true
+		}
+	}
+	return false
+}
