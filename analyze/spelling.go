@@ -24,10 +24,47 @@ func (v *vocabulary) correct(w string) string {
 	if fixed, ok := v.spelling[w]; ok {
 		return fixed
 	}
+	if short := v.unstretched(w); short != w {
+		return short
+	}
 	if len(w) < minTypo || v.known[w] || len(v.singles[w]) > 0 || v.nouns.Kind(w) != lexicon.NoKind || v.met != nil && v.met.Knows(w) || strings.ContainsAny(w, "-'0123456789") {
 		return w
 	}
 	return v.mend(w)
+}
+
+// unstretched returns a word drawn out for stress ("gooood", "yummmm") as it is
+// written otherwise, if that is a word.
+func (v *vocabulary) unstretched(w string) string {
+	for keep := 2; keep > 0; keep-- {
+		short := make([]byte, 0, len(w))
+		drawn := false
+		for i := 0; i < len(w); {
+			run := i + 1
+			for run < len(w) && w[run] == w[i] {
+				run++
+			}
+			n := run - i
+			if n > 2 && w[i] >= 'a' && w[i] <= 'z' {
+				n, drawn = keep, true
+			}
+			for range n {
+				short = append(short, w[i])
+			}
+			i = run
+		}
+		s := string(short)
+		if !drawn {
+			return w
+		}
+		if strings.Trim(s, s[:1]) == "" {
+			return w // "iii", "xxx"
+		}
+		if v.known[s] || v.judging[s] || len(v.singles[s]) > 0 || v.met != nil && v.met.Knows(s) {
+			return s
+		}
+	}
+	return w
 }
 
 // mend returns the known word that w is a misspelling of, or w itself. It is

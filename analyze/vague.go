@@ -71,6 +71,9 @@ func judgingSpans(tokens []token, hits []hit) []judgingSpan {
 		from, to := h.from, h.to
 		if to-from > 1 && !wholePhrase(h) {
 			from = to - 1
+			if tokens[from].norm == "it" {
+				from-- // "smashed it"
+			}
 		}
 		out = append(out, judgingSpan{vagueWord{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to}, h.Step == lexicon.Slang})
 	}

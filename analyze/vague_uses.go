@@ -5,7 +5,7 @@ import "saywhy/lexicon"
 // saidOf reports whether slang at token i is said of the food or the work as a
 // quality: after a linking verb whose subject is no person, or alone.
 func (d judging) saidOf(tokens []token, i int) bool {
-	if i+1 < len(tokens) && tokens[i+1].in("ngl", "tbh", "lol", "man", "bro", "fr", "mate", "imo", "innit", "though", "tho", "haha", "too") {
+	if i+1 < len(tokens) && tokens[i+1].in("ngl", "tbh", "lol", "man", "bro", "fr", "mate", "imo", "innit", "though", "tho", "haha", "too", "la", "lad", "mun", "butt", "bruv", "fam", "pal", "son", "love", "hen", "pet", "sis", "eh", "like", "m8", "bab", "hun") {
 		tokens = tokens[:i+1] // what is only thrown in
 	}
 	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || tokens[i+1].describes()) {
@@ -19,7 +19,7 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	}
 	v := predicateOf(tokens, i)
 	if v < 0 {
-		return len(tokens) <= 3 || lastRemark(tokens, i)
+		return len(tokens) <= 3 || lastRemark(tokens, i) || i > 1 && tokens[i-1].in("up", "out") && !tokens[i-2].human() // "it puffed up lush"
 	}
 	if tokens[v].norm == "its" {
 		return true
@@ -37,7 +37,7 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if s >= 0 && tokens[s].human() {
 		return i+1 < len(tokens) && tokens[i+1].norm == "at" // "my mate was pants at helping"
 	}
-	return s >= 0 && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && tokens[s].kind != lexicon.Other
+	return s >= 0 && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && (tokens[s].kind != lexicon.Other || tokens[s].in("thing", "lot"))
 }
 
 // lastRemark reports whether the word at token i is all that is said behind the
@@ -62,7 +62,7 @@ func (d judging) aside(tokens []token, from, to int) bool {
 // beginsTalk reports "ok", "right" and "well" as a way to begin or to go on.
 func beginsTalk(tokens []token, from, to int) bool {
 	t := &tokens[from]
-	if to >= len(tokens) || !t.in("ok", "okay", "right", "well") {
+	if to >= len(tokens) || to-from > 1 || !t.in("ok", "okay", "right", "well") {
 		return false
 	}
 	next := &tokens[to]
