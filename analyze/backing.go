@@ -34,6 +34,9 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	if thatClause(s.tokens, v) {
 		j.of = judgedAct
 	}
+	if soFar(s.tokens, v) || thanThat(s, v) {
+		return true
+	}
 	switch j.of {
 	case judgedThing:
 		return false
@@ -42,7 +45,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	case judgedWork, judgedPerson, judgedAct:
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
-	return describes(s, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
+	return describes(s, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
 }
 
 // thatClause reports whether what somebody did follows the judgement ("it was
@@ -275,7 +278,7 @@ func firstVerb(tokens []token, from, to int) int {
 // it was pale") or did to it ("rolled it into thin ropes").
 func onTheWay(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
-	if start > 0 && tokens[start-1].in("until", "till", "til") {
+	if start > 0 && tokens[start-1].in("until", "till", "til") || whileSo(tokens, i) {
 		return true
 	}
 	if predicateOf(tokens, i) >= 0 {
@@ -285,6 +288,20 @@ func onTheWay(tokens []token, i int) bool {
 		if tokens[k].tagIn("VBD", "VBP", "VBZ") {
 			n := subject(tokens, k)
 			return tokens[k].card.works && n >= 0 && tokens[n].human()
+		}
+	}
+	return false
+}
+
+// whileSo reports whether the description at token i only tells when ("great with
+// custard while still hot").
+func whileSo(tokens []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2; k-- {
+		if tokens[k].in("while", "when", "whilst") {
+			return tokens[i].in("hot", "warm", "cold", "cool", "fresh", "young")
+		}
+		if !tokens[k].isAdv() {
+			return false
 		}
 	}
 	return false

@@ -13,6 +13,9 @@ func toldOfWork(s *sentence, j judgement) bool {
 	if !j.verb && predicateOf(s.tokens, j.from) < 0 {
 		start = j.from // a word of praise beside the clause, not its verb's
 	}
+	if colonTells(s.tokens, j) {
+		return true
+	}
 	for _, g := range s.signs {
 		if named(s.tokens, g, j) {
 			continue
@@ -44,11 +47,11 @@ func workGoesOn(next *sentence, j judgement) bool {
 	if j.area != "" {
 		return tellsOf(next, j.area)
 	}
-	if j.of != judgedWork && len(next.sensory) > 0 {
-		return false // "He did well. The soup was silky"
-	}
 	if j.of == judgedPerson && (humanFirst(next.tokens) || nameFirst(next.tokens)) && actBefore(next.tokens, min(len(next.tokens), reach/2)) {
 		return true // "She did well. She put the hot tray down on a mat"
+	}
+	if j.of != judgedWork && len(next.sensory) > 0 {
+		return false // "He did well. The soup was silky"
 	}
 	if j.of == judgedWork && len(next.why) > 0 {
 		return true
@@ -97,13 +100,40 @@ func reasonFollows(s *sentence, j judgement) bool {
 	return false
 }
 
+// boundTo reports whether it is added at token i what had to be done, which is what
+// came of it ("I greased it badly and we had to chisel it out").
+func boundTo(tokens []token, i int) bool {
+	and := false
+	for k := i; k+1 < len(tokens) && k <= i+4; k++ {
+		and = and || tokens[k].in("and", "&")
+		if and && tokens[k].norm == "had" && tokens[k+1].norm == "to" {
+			return true
+		}
+	}
+	return false
+}
+
+// colonTells reports whether a colon behind the judgement brings a verb, and so
+// what is meant ("Timing was bad: the sieve was still dirty").
+func colonTells(tokens []token, j judgement) bool {
+	if j.to >= len(tokens) || tokens[j.to].norm != ":" || j.alone {
+		return false
+	}
+	for i := j.to + 2; i < len(tokens); i++ {
+		if tokens[i].tagIn("VBD", "VBN", "VBZ", "VBP") {
+			return true
+		}
+	}
+	return false
+}
+
 // deedBeside reports whether the clause behind the judgement's own, not only
 // added with "and", tells what somebody did or what came of it, or the one
 // before tells the deed that is praised.
 func deedBeside(s *sentence, j judgement) bool {
 	tokens := s.tokens
 	start, end := clauseStart(tokens, j.from), clauseEnd(tokens, j.to-1)
-	if end+2 < len(tokens) && j.of == judgedWork && tokens[end].in("so", "because") {
+	if end+2 < len(tokens) && j.of == judgedWork && tokens[end].in("so", "because") || j.of == judgedWork && boundTo(tokens, j.to) {
 		return true
 	}
 	if end+1 < len(tokens) && tokens[end].norm == "," && tokens[end+1].tag == "VBG" && j.of != judgedTime {
@@ -137,6 +167,41 @@ func deedBeside(s *sentence, j judgement) bool {
 	}
 	for i := clauseStart(tokens, start-2); i < start; i++ {
 		if didThing(tokens, i) {
+			return true
+		}
+	}
+	return false
+}
+
+// soFar reports whether the judgement sums up in a word what was told before it
+// ("we sat down at ten past so not bad").
+func soFar(tokens []token, v *vagueWord) bool {
+	i := v.from - 1
+	for i > 0 && (tokens[i].isAdv() || tokens[i].in("not", "pretty", "all")) && tokens[i].norm != "so" {
+		i--
+	}
+	return i > 3 && tokens[i].norm == "so" && (v.to == len(tokens) || tokens[v.to].pause())
+}
+
+// thanThat reports whether the judgement is of what was told before it in the
+// sentence ("the bowls were washed, can't ask better than that").
+func thanThat(s *sentence, v *vagueWord) bool {
+	if v.to+1 >= len(s.tokens) || s.tokens[v.to].norm != "than" || !s.tokens[v.to+1].in("that", "this") {
+		return false
+	}
+	start := clauseStart(s.tokens, v.from)
+	for _, g := range s.signs {
+		if g.told && g.from < start {
+			return true
+		}
+	}
+	return false
+}
+
+// deedBefore reports whether the clause before the judgement tells a deed.
+func deedBefore(tokens []token, j judgement) bool {
+	for i := 0; i < j.from; i++ {
+		if didThing(tokens, i) && tokens[i].card.works {
 			return true
 		}
 	}

@@ -21,13 +21,14 @@ const (
 // judgement is what a judging word is said of.
 type judgement struct {
 	*vagueWord
-	of    judged
-	sense lexicon.Sense // of food judged by one sense; "" where it is the whole
-	topic string        // the part or the portion; "" where it is the whole
-	area  lexicon.Area  // of work named by its area ("Safety was good")
-	alone bool          // the sentence is the judgement and nothing else
-	deeds bool          // what was done tells of it too: of a note without noun or verb, of presentation
-	verb  bool          // it belongs to a verb of doing ("coped well")
+	of      judged
+	sense   lexicon.Sense // of food judged by one sense; "" where it is the whole
+	topic   string        // the part or the portion; "" where it is the whole
+	area    lexicon.Area  // of work named by its area ("Safety was good")
+	alone   bool          // the sentence is the judgement and nothing else
+	deeds   bool          // what was done tells of it too: of a note without noun or verb, of presentation
+	dressed bool          // a remark on how it was dressed or laid out ("…, really pretty")
+	verb    bool          // it belongs to a verb of doing ("coped well")
 }
 
 // judgementOf decides what a word is said of: what the word itself can be said
@@ -38,6 +39,9 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.of = of
 		j.area = judgedArea(tokens, v)
 		return j
+	}
+	if v.to-v.from > 1 && tokens[v.to-1].in("job", "effort", "work", "attempt", "start", "cook", "lad", "lass", "girl") && j.byNoun(tokens, v.to-1) {
+		return j // "top job"
 	}
 	if v.to < len(tokens) && tokens[v.to].in("session", "lesson", "practical", "day", "evening", "morning", "afternoon") {
 		j.of = judgedWork
@@ -83,6 +87,7 @@ func (j *judgement) byNote(tokens []token) {
 		}
 	}
 	j.deeds = true
+	j.dressed = tokens[j.from].in("pretty", "fancy", "handsome", "attractive", "posh", "smart", "elegant", "classy", "professional")
 	if sense, ok := headingSense(tokens); ok {
 		j.sense = sense
 	} else if a := headingArea(tokens); contains(workAreas(), a) {
@@ -152,7 +157,7 @@ func (j *judgement) byNoun(tokens []token, n int) bool {
 // well", "he did good", "worked a treat", "crimped better than mine").
 func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 	start := clauseStart(tokens, v.from)
-	if tokens[v.from].in("better", "worse", "badly", "best") && tokens[v.from].isAdv() && somebodyWorks(tokens, start, v.from) {
+	if (tokens[v.from].in("better", "worse", "badly", "best") && tokens[v.from].isAdv() || v.from > 0 && tokens[v.from].in("bad", "good", "rubbish") && tokens[v.from-1].in("it", "them")) && somebodyWorks(tokens, start, v.from) {
 		return judgedWork, true // "line the tin better"
 	}
 	for i := v.from - 1; i >= start && i >= v.from-4; i-- {
@@ -173,7 +178,22 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 			return judgedFood, false
 		}
 	}
-	return judgedWork, tokens[v.from].norm == "well"
+	if v.from > 0 && foodDoes(tokens, v.from) {
+		return judgedFood, true // "set really well"
+	}
+	return judgedWork, tokens[v.from].norm == "well" || strings.HasSuffix(tokens[v.from].norm, "ly") && tokens[v.from].norm != "lovely" && tokens[start].human()
+}
+
+// foodDoes reports whether the adverb at token i stands by a verb of what food
+// does by itself.
+func foodDoes(tokens []token, i int) bool {
+	for k := i - 1; k >= 0 && k >= i-2; k-- {
+		if tokens[k].in("set", "sets", "rose", "rises", "risen", "thickened", "puffed", "froze", "keeps", "kept", "melted", "reheated") {
+			n := subject(tokens, k)
+			return n < 0 || !tokens[n].human()
+		}
+	}
+	return false
 }
 
 // byName judges by a noun that names a sense or an area of work.
@@ -290,7 +310,7 @@ func actBefore(tokens []token, i int) bool {
 // saying, liking or eating.
 func didThing(tokens []token, i int) bool {
 	t := &tokens[i]
-	object := i+1 < len(tokens) && (tokens[i+1].tagIn("DT", "PRP$") || tokens[i+1].isNoun() || tokens[i+1].in("it", "them"))
+	object := i+1 < len(tokens) && (tokens[i+1].tagIn("DT", "PRP$", "CD") || tokens[i+1].isNoun() || tokens[i+1].in("it", "them"))
 	if t.tag == "VBG" && i > 0 {
 		n := subject(tokens, i)
 		return n >= 0 && tokens[n].human() && afterLinkingVerb(tokens, i) // "I was still washing up"
@@ -299,8 +319,13 @@ func didThing(tokens []token, i int) bool {
 		return false
 	}
 	switch t.stem {
+	case "do", "did", "done":
+		if i+2 < len(tokens) && tokens[i+1].tagIn("DT", "PRP$") && tokens[i+2].isNoun() {
+			break // "did my homework while it baked"
+		}
+		return false
 	case "say", "said", "tell", "told", "think", "thought", "know", "knew", "like", "love", "enjoy", "want", "hope", "guess", "eat", "ate", "have", "has", "had",
-		"do", "did", "done", "prefer", "ask", "reckon", "wish", "agre", "agree", "finish", "deserv", "need", "seem", "work":
+		"prefer", "ask", "reckon", "wish", "agre", "agree", "finish", "deserv", "need", "seem", "work":
 		return false
 	}
 	n := subject(tokens, i)
