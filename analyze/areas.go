@@ -45,6 +45,7 @@ func (d areas) read(r *reading) {
 		s.signs = append(s.signs, handled(s)...)
 		s.signs = append(s.signs, lentHand(s, r.Role)...)
 		s.signs = append(s.signs, accounted(s)...)
+		s.signs = append(s.signs, aimed(s)...)
 		s.signs = slices.DeleteFunc(s.signs, func(g sign) bool { return g.area == lexicon.Technique && advised(s, g) })
 		slices.SortStableFunc(s.signs, func(a, b sign) int { return a.from - b.from })
 		s.areas = inOrder(s.signs)
@@ -143,7 +144,7 @@ func (d areas) signs(s *sentence) []sign {
 	}
 	for _, h := range hits {
 		area := lexicon.Area(h.Label)
-		if area == lexicon.Improvement && pluperfect(s.tokens, h) {
+		if area == lexicon.Improvement && (pluperfect(s.tokens, h) || spared(s.tokens, h.from)) {
 			continue
 		}
 		if area == lexicon.Technique && (described[h.from] || !d.carriedOut(s, h, hits)) {
@@ -165,6 +166,21 @@ func pluperfect(tokens []token, h hit) bool {
 	for i := h.from; i < h.to; i++ {
 		if tokens[i].norm == "'d" {
 			return hadBefore(tokens, i)
+		}
+	}
+	return false
+}
+
+// spared reports whether what "would have" come about at token i is only what
+// was kept from happening: "… or it would have burnt".
+func spared(tokens []token, i int) bool {
+	for j := i; j >= 0 && j >= i-3; j-- {
+		if tokens[j].in("or", "otherwise") {
+			for k := i; k < len(tokens) && k <= i+4; k++ {
+				if tokens[k].in("have", "of", "'ve", "wouldve") {
+					return true
+				}
+			}
 		}
 	}
 	return false

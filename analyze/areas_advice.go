@@ -53,6 +53,8 @@ func instructs(tokens []token, i int, role Role) bool {
 		return false // "give or take five minutes"
 	case role == Learner && i == 0 && t.in("cut", "put", "set", "let", "spread", "beat", "read", "split", "burst", "shut") && !compares(tokens, i):
 		return false
+	case i == 0 && noteOf(tokens):
+		return false
 	case t.in("do", "don't"):
 		return t.norm == "don't" || next.in("not", "n't") || role == Adult
 	}
@@ -68,6 +70,18 @@ func instructs(tokens []token, i int, role Role) bool {
 		"write", "aim", "practise", "practice", "save", "buy", "get", "take", "let", "make", "go", "spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember",
 		"grease", "flour", "line", "stand", "scrub", "dust", "oil", "time", "measure", "scrape", "rinse", "plan", "swap", "skip", "stick", "work", "wait", "bring", "hold",
 	) || role == Adult && t.in("think", "have", "look"))
+}
+
+// noteOf reports whether a sentence that seems to begin with a bare verb only
+// names a thing ("Skin was crisp", "Rest of it") or tells what was done, by a
+// form that is past as well ("Cut it open and it was brown").
+func noteOf(tokens []token) bool {
+	first, next := &tokens[0], &tokens[1]
+	if next.tagIn("VBD", "VBZ", "MD") || next.norm == "of" || first.norm == "left" {
+		return true
+	}
+	past := func(t *token) bool { return t.in("cut", "put", "let", "beat", "read", "set", "spread", "shut") }
+	return past(first) && slices.ContainsFunc(tokens[1:], func(t token) bool { return t.tag == "VBD" && !past(&t) })
 }
 
 // concluded reports whether what begins with token i follows from what stands

@@ -15,6 +15,9 @@ func lentHand(s *sentence, role Role) []sign {
 		if sub < 0 || sub != i-1 && !(sub == i-2 && s.tokens[i-1].isAdv()) {
 			continue
 		}
+		if start := clauseStart(s.tokens, i); start > 0 && s.tokens[start-1].in("when", "while", "till", "until", "once") || sub > 0 && s.tokens[sub-1].in("when", "once") {
+			continue // "it crackled when dad carved it"
+		}
 		who := &s.tokens[sub]
 		if role == Learner && who.kind == lexicon.Person && who.tag != "PRP" || role == Adult && who.norm == "i" {
 			return []sign{{area: lexicon.Independence, told: true, from: sub, to: i + 1}}

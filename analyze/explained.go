@@ -2,7 +2,6 @@ package analyze
 
 import (
 	"sort"
-	"strings"
 
 	"saywhy/lexicon"
 )
@@ -22,14 +21,18 @@ func explained(s *sentence) map[lexicon.Area]bool {
 	}
 	out := map[lexicon.Area]bool{}
 	for _, w := range s.why {
+		if verdict(s.tokens, w) {
+			continue
+		}
+		help := ofHelp(s, w)
 		for _, a := range explains(s, w) {
-			out[a] = true
+			out[a] = out[a] || a != lexicon.Independence || help
 		}
 		if len(s.tokens) > compact || s.tokens[w.from].in("from", "where") {
 			continue
 		}
 		for _, a := range workOnly(s.areas) {
-			out[a] = true
+			out[a] = out[a] || a != lexicon.Independence || help
 		}
 	}
 	return out
@@ -61,6 +64,9 @@ func explains(s *sentence, w clause) []lexicon.Area {
 	case purpose:
 		// "I sieved it to catch the stringy bits": why the step was taken.
 		out = append(workOnly(left), workOnly(right)...)
+		if t.norm == "for" && w.from+1 < len(s.tokens) {
+			out = append(out, senseNamed(&s.tokens[w.from+1])...) // "chives on top for colour"
+		}
 	case cause:
 		// "It was dry because it was left too long": the quality before is
 		// explained; one behind "because" is what explains.
@@ -69,6 +75,9 @@ func explains(s *sentence, w clause) []lexicon.Area {
 			out = append(out, lastQualities(s, w.from)...)
 		} else {
 			out = append(out, resultOnly(left)...)
+		}
+		if len(resultOnly(left)) == 0 && w.from > 0 && !contains(left, lexicon.Hygiene) && !contains(left, lexicon.Safety) {
+			out = append(out, resultOnly(right)...)
 		}
 		if len(left) == 0 && w.from == 0 {
 			// "Because the oven was hot it went brown": the effect follows.
@@ -96,97 +105,6 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		return workOnly(s.areas)
 	}
 	return out
-}
-
-// link is how a reason is joined to what it explains.
-type link int
-
-const (
-	result link = iota
-	cause
-	purpose
-	remedy
-	plan
-	origin
-)
-
-// kindOf tells how the reason w is joined to the rest of its sentence.
-func kindOf(tokens []token, w clause) link {
-	t := &tokens[w.from]
-	switch {
-	case t.norm == "from" || t.norm == "where":
-		return origin
-	case t.norm == "so" && (plansAhead(tokens, w.from) || soThen(tokens, w.from)), t.in("would", "'d", "might", "will", "'ll", "could", "should"), besidePlan(tokens, w.from):
-		return plan
-	case t.norm == "so" && w.from+1 < len(tokens) && (tokens[w.from+1].human() || tokens[w.from+1].norm == "he" || tokens[w.from+1].norm == "she") && !wished(tokens, w.from):
-		return remedy
-	case t.in("because", "since", "as", "cause", "due", "owing", "given", "seeing", "now", "down") || t.norm == "for" && w.from > 0 && tokens[w.from-1].norm == ",":
-		return cause
-	case t.in("for", "if", "when"), t.norm == "to" || t.norm == "in" || t.norm == "before" || t.norm == "purpose":
-		return purpose
-	}
-	return result
-}
-
-// besidePlan reports whether the clause at token i, set beside another without
-// a word, tells a change: "crystals near the lid: I'd press paper on it".
-func besidePlan(tokens []token, i int) bool {
-	if i == 0 || i+1 >= len(tokens) || !tokens[i-1].in(",", ";", ":", "--", "-", "–") {
-		return false
-	}
-	return tokens[i].human() && (tokens[i+1].norm == "would" || tokens[i+1].norm == "'d" && !hadBefore(tokens, i+1)) || tokens[i].tag == "VB"
-}
-
-// hadBefore reports whether "'d" at token i stands for "had": a participle
-// follows that is no bare form ("I'd rolled it").
-func hadBefore(tokens []token, i int) bool {
-	j := i + 1
-	for j < len(tokens) && tokens[j].isAdv() {
-		j++
-	}
-	if j >= len(tokens) {
-		return false
-	}
-	t := &tokens[j]
-	return t.tagIn("VBN", "VBD") && !t.in("put", "cut", "let", "set", "like", "love", "spread", "split", "come", "run", "read", "hit", "beat") || t.in("left", "lost", "gone", "been", "done", "made", "got", "broken", "forgotten") || strings.HasSuffix(t.norm, "ed") && t.isVerb()
-}
-
-// plansAhead reports whether a change for another time follows "so".
-func plansAhead(tokens []token, i int) bool {
-	for j := i + 1; j < len(tokens) && j <= i+5; j++ {
-		if tokens[j].in("next", "would", "'d", "maybe", "perhaps", "should", "will", "'ll", "suggestion") {
-			return true
-		}
-	}
-	return false
-}
-
-// wished reports whether the clause behind "so" tells what was meant to come
-// of a step ("so I could see", "so you don't burn yourself"), not what somebody
-// did next.
-func wished(tokens []token, i int) bool {
-	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
-		if tokens[j].in("could", "can", "would", "wo", "n't", "not", "did", "do", "does", "was", "were") {
-			return true
-		}
-	}
-	return false
-}
-
-// dealtWith reports whether what somebody did behind "so" follows from the
-// quality before it: any step but to eat it all the same.
-func dealtWith(tokens []token, i int) bool {
-	for j := i + 2; j < len(tokens) && j <= i+6; j++ {
-		t := &tokens[j]
-		if !t.isVerb() {
-			continue
-		}
-		if t.in("had", "have") {
-			return j+1 < len(tokens) && tokens[j+1].norm == "to"
-		}
-		return !t.in("ate", "eat", "could", "can", "did", "served", "knew", "know", "guess", "guessed", "was", "were", "gave", "thought", "told")
-	}
-	return false
 }
 
 // lastQualities returns the area of the last sensory word before token i, and

@@ -20,7 +20,7 @@ func (d areas) carriedOut(s *sentence, h hit, hits []hit) bool {
 		return false // what would be done another time was not done
 	case addition(t) && !d.mannered(s, h) && !processed(s.tokens, h):
 		return false
-	case handling(t.stem) && !(strings.HasSuffix(t.norm, "ing") && clauseStart(s.tokens, h.from) == h.from) && serves(s.tokens, hits, h):
+	case handling(t.stem) && !(strings.HasSuffix(t.norm, "ing") && clauseStart(s.tokens, h.from) == h.from) && serves(s, hits, h):
 		return false
 	case h.Step == "shown" && putAway(s.tokens, h):
 		return false
@@ -76,12 +76,20 @@ func handling(stem string) bool {
 }
 
 // serves reports whether a concrete sign of another work area stands near the
-// step h, so that the step is told for its sake.
-func serves(tokens []token, hits []hit, h hit) bool {
-	from, to := halfStart(tokens, h.from), halfEnd(tokens, h.from)
+// step h, so that the step is told for its sake. Help does not take the step
+// over where the half-sentence also says how it was done.
+func serves(s *sentence, hits []hit, h hit) bool {
+	from, to := halfStart(s.tokens, h.from), halfEnd(s.tokens, h.from)
+	manner := false
+	for _, c := range s.how {
+		manner = manner || c.from >= from && c.from < to
+	}
 	for _, o := range hits {
 		switch lexicon.Area(o.Label) {
 		case lexicon.Hygiene, lexicon.Safety, lexicon.Organisation, lexicon.Independence:
+			if lexicon.Area(o.Label) == lexicon.Independence && manner {
+				continue
+			}
 			if o.Step == "told" && o.from < to && o.to > from {
 				return true
 			}

@@ -1,0 +1,51 @@
+package analyze
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"saywhy/lexicon"
+)
+
+// TestReasonBelongsToItsArea reads sentences of our own, labelled by
+// shared/guide/labels.md: the areas that the reason in them explains, and one
+// that stands in the same sentence and is not explained.
+func TestReasonBelongsToItsArea(t *testing.T) {
+	a, lex := shared(t)
+	for _, c := range []struct {
+		text    string
+		with    lexicon.Area // "" where none has a reason
+		without lexicon.Area
+	}{
+		// Help is explained by what a person cannot or must not do.
+		{"Mum lifted the pot out because it was too heavy for me.", lexicon.Independence, lexicon.Taste},
+		{"Dad drained the pasta and I grated the cheese, as I'm not allowed near boiling water.", lexicon.Independence, lexicon.Taste},
+		{"I rolled the pastry by myself and chilled it so it wouldn't shrink.", lexicon.Technique, lexicon.Independence},
+		{"I fried the onions on my own, on a low heat so they went soft.", lexicon.Technique, lexicon.Independence},
+		{"He washed the rice himself until the water was clear so that it didn't clump.", lexicon.Technique, lexicon.Independence},
+		// What was wanted of the food, or always happens to it, explains a step.
+		{"The tin stood in a tray of water so the custard didn't split.", lexicon.Technique, lexicon.Independence},
+		{"Not for too long or it turns to rubber.", lexicon.Technique, lexicon.Hygiene},
+		{"Herbs at the very end only, since they go black.", lexicon.Technique, lexicon.Hygiene},
+		{"Mum had gone out, so she missed it.", "", lexicon.Technique},
+		{"We had the fish cakes as it was a Friday.", "", lexicon.Technique},
+		// A verdict explains nothing.
+		{"The crust was golden, so I was pleased.", "", lexicon.Appearance},
+		{"He wiped the side down, so fair play.", "", lexicon.Hygiene},
+		// A fault is why for the change, and is not explained by it.
+		{"The soup was bland so it needed more salt.", lexicon.Improvement, lexicon.Taste},
+		// A purpose that names a sense.
+		{"Parsley on top for colour.", lexicon.Appearance, lexicon.Taste},
+		{"I put peanuts in for crunch.", lexicon.Texture, lexicon.Taste},
+	} {
+		got := map[lexicon.Area]bool{}
+		for _, row := range a.Read(Input{Text: c.text}, Brief{Dish: lex.General()}).Areas {
+			got[row.Area] = row.Reason
+		}
+		if c.with != "" {
+			assert.True(t, got[c.with], "%s: %s has a reason", c.text, c.with)
+		}
+		assert.False(t, got[c.without], "%s: %s has none", c.text, c.without)
+	}
+}
