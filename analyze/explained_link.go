@@ -59,7 +59,7 @@ func hadBefore(tokens []token, i int) bool {
 		return false
 	}
 	t := &tokens[j]
-	if t.in("everything", "all", "a", "the", "no", "his", "her", "my", "two", "three") || t.kind.Food() && t.isNoun() && !t.card.works {
+	if tokens[i].norm == "'d" && (t.in("everything", "all", "a", "the", "no", "his", "her", "my", "two", "three") || t.kind.Food() && t.isNoun() && !t.card.works) {
 		return true // "she'd everything set out", "we'd chicken at six"
 	}
 	return t.tagIn("VBN", "VBD") && !t.in("put", "cut", "let", "set", "like", "love", "spread", "split", "come", "run", "read", "hit", "beat") || t.in("left", "lost", "gone", "been", "done", "made", "got", "broken", "forgotten") || strings.HasSuffix(t.norm, "ed") && t.isVerb()
