@@ -28,7 +28,12 @@ func explained(s *sentence) map[lexicon.Area]bool {
 		for _, a := range explains(s, w) {
 			out[a] = out[a] || a != lexicon.Independence || help
 		}
-		if len(s.tokens) > compact || s.tokens[w.from].in("from", "where") {
+		if s.tokens[w.from].in("from", "where") {
+			continue
+		}
+		if len(s.tokens) > compact {
+			// A change told in one long breath answers something told before.
+			out[lexicon.Improvement] = out[lexicon.Improvement] || s.has(lexicon.Improvement)
 			continue
 		}
 		for _, a := range workOnly(s.areas) {

@@ -216,6 +216,9 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 		// "bitter from burning the garlic", "that was from boiling it hard"
 		return i > 1 && (tokens[i-1].in("was", "is", "probably") || tokens[i-1].describes() || tokens[i-2].describes() || v.card.works && tokens[i-1].tag == "VBN" || tokens[i-1].isAdj() && linkingVerb(tokens[i-2].norm) || tokens[i-1].in("ached", "hurt", "aching", "sore", "tired"))
 	}
+	if h >= 0 && tokens[h].in("stairs", "landing", "hall", "hallway", "garden", "door", "street", "road", "upstairs", "downstairs", "outside", "gate", "room", "bedroom", "lounge", "drive", "start", "top", "side", "middle", "end") {
+		return false // "I could smell it from the stairs"
+	}
 	if h < 0 || !tokens[h].kind.Food() && tokens[h].kind != lexicon.NoKind && !tokens[h].in("heat", "steam", "oven", "grill", "oil", "fat", "whisking", "kneading", "air") {
 		return false
 	}

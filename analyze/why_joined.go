@@ -15,6 +15,9 @@ func (d reasons) so(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[i+1]
+	if opensTalk(tokens, i) {
+		return false
+	}
 	switch {
 	case i == 0 && n.norm == "next", n.in("noone", "nobody", "everyone", "everybody") && i > 0:
 		return true
@@ -62,6 +65,17 @@ func (d reasons) so(tokens []token, i int) bool {
 	}
 	// "too wet so spread", "so next time more salt"
 	return n.isVerb() || n.in("next", "no", "less", "more", "nothing", "everything", "everyone", "nobody", "this", "there", "i", "it", "we", "they", "you", "he", "she", "il", "im", "id", "my", "the", "a", "mum", "dad", "one", "some", "all", "then", "not", "now", "most", "each", "both", "half", "people", "that's", "there's", "none", "instead", "maybe", "any") || n.isNoun()
+}
+
+// opensTalk reports whether only words that open talk stand before "so": "right
+// so I made the pie", "um so today was rice".
+func opensTalk(tokens []token, i int) bool {
+	for j := range i {
+		if tokens[j].word && !tokens[j].in("right", "um", "erm", "er", "ok", "okay", "well", "anyway", "yeah", "yes", "alright", "oh", "hi", "hello", "hey", "basically", "and", "like") {
+			return false
+		}
+	}
+	return i > 0
 }
 
 // soThen: "so back in the oven", "so add more", "so happy days": behind a whole
