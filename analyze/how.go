@@ -68,6 +68,12 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return d.using(tokens, i)
 	case "used":
 		return d.used(tokens, i)
+	case "use":
+		// "I use machine to make it smooth"
+		if i == 0 || !tokens[i-1].in("i", "we", "you", "he", "she") {
+			return 0, false
+		}
+		return d.used(tokens, i)
 	case "with", "wiv", "wi", "w":
 		return d.with(tokens, i)
 	case "without":

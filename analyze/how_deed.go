@@ -22,12 +22,20 @@ func (d means) byDeed(tokens []token, i int) (int, bool) {
 		return i + 2, true
 	case next(1).in("fingers", "hands") || next(1).in("my", "her", "his", "your", "their") && next(2).in("hand", "hands", "fingers", "fingertips"):
 		return i + 2, true // "by my fingers": a tool in the mouth of those new to English
+	case d.byTool(tokens, i):
+		return objectHead(tokens, i) + 1, true // "cut it by big knife": likewise
 	case next(1).norm == "the" && (next(2).norm == "method" || next(3).norm == "method"):
 		return i + 3, true // "by the slap-and-fold method"
 	case next(1).in("the", "a") && next(2).in("spoonful", "handful", "spoon", "teaspoon", "ladleful", "ladle", "tablespoon"):
 		return i + 3, true
 	}
 	return 0, false
+}
+
+// byTool reports whether a tool without an article stands behind "by".
+func (d means) byTool(tokens []token, i int) bool {
+	h := objectHead(tokens, i)
+	return h > i && h-i <= 2 && tokens[i+1].tag != "DT" && d.implement(&tokens[h]) && !tokens[h].in("oven", "hob", "fridge", "cooker", "pan", "tray") && d.cooking(tokens, i)
 }
 
 // without matches what was not done ("without stirring") and the tool that was

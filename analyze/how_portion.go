@@ -10,7 +10,7 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && tokens[h].in("stream", "trickle", "spiral", "pattern", "motion", "movement", "figure", "swirl", "zigzag", "eight", "fashion", "manner") && (d.cooking(tokens, i) || d.deed(tokens, i)) {
 		return clauseEnd(tokens, i), true // the path of the hand
 	}
-	if d.withinTool(tokens, i) {
+	if d.withinTool(tokens, i) || d.workedIn(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
 	if next(1).norm == "the" && next(2).norm == "order" && (next(3).tagIn("PRP", "NNP") || next(3).norm == "that") {

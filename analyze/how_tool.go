@@ -83,7 +83,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if d.otherWith(tokens, i, h, verb) {
 		return 0, false
 	}
-	if g := partOf(tokens, h); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil")) && verb >= 0 {
+	if g := partOf(tokens, h); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil") || tokens[g].kind.Food() && verb >= 0 && d.treats(tokens[verb].stem)) && verb >= 0 {
 		return g + 1, true
 	}
 	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "covered", "agree", "deal") || verb < 0 && len(tokens) > 14 {
@@ -220,7 +220,7 @@ func tried(tokens []token, from, to int) bool {
 // treats reports whether a technique is done with something put on or in.
 func (d means) treats(stem string) bool {
 	switch stem {
-	case "brush", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "dri", "clean", "roll", "fill", "cover", "wash", "wipe", "scrub", "patch", "squeez", "bind", "bound":
+	case "brush", "glaze", "dust", "rub", "coat", "grease", "seal", "thicken", "season", "line", "marinad", "sharpen", "sweeten", "loosen", "flavour", "dri", "clean", "roll", "fill", "cover", "wash", "wipe", "scrub", "patch", "squeez", "bind", "bound", "deglaz", "thin", "slacken", "scrape", "top", "melt":
 		return true
 	}
 	return false
@@ -262,7 +262,13 @@ func (d means) withinTool(tokens []token, i int) bool {
 // cookedOn matches "on kitchen roll", "on a rack", "on a damp cloth".
 func (d means) cookedOn(tokens []token, i int) bool {
 	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !d.cooking(tokens, i) {
+	if h < 0 || h-i > 4 {
+		return false
+	}
+	if d.laidOn(tokens, i, h) {
+		return true
+	}
+	if !d.cooking(tokens, i) {
 		return false
 	}
 	if h-i > 1 && (tokens[h-1].isAdj() || tokens[h-1].in("bare", "floured", "oiled", "damp")) && tokens[h].in("board", "plate", "worktop", "surface", "slab", "stone", "ring", "gas", "tray") {
@@ -292,6 +298,8 @@ func (d means) past(tokens []token, i int) (int, bool) {
 	case t.norm == "through" && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli"):
 		return h + 1, true
 	case t.norm == "under" && tokens[h].norm == "bowl" && tokens[h-1].in("upturned", "upside-down", "inverted"):
+		return h + 1, true
+	case t.norm == "under" && h-i <= 4 && d.restedUnder(tokens, i, h):
 		return h + 1, true
 	case t.norm == "under" && tokens[h].in("board", "bowl", "lid"):
 		return 0, false // "a damp cloth under my board": where, to keep it still
@@ -363,7 +371,7 @@ func (d means) spread(tokens []token, i int) (int, bool) {
 			}
 		}
 	}
-	if !tokens[h].in("knuckle", "knuckles", "fist", "fists", "sieve", "colander", "strainer", "rack", "airer", "flame", "embers", "coals", "charcoal", "steam") {
+	if !tokens[h].in("knuckle", "knuckles", "fist", "fists", "sieve", "colander", "strainer", "rack", "airer", "flame", "embers", "coals", "charcoal", "steam", "chair", "chairs", "handle", "pole", "rail", "line", "horse", "rope") {
 		return 0, false
 	}
 	return h + 1, d.cooking(tokens, i) || d.hung(tokens, i)

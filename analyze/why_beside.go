@@ -335,6 +335,9 @@ func (h half) befell() bool {
 	if h.tokens[v].norm == "had" && h.tokens[v+1].norm == "to" {
 		return true
 	}
+	if h.tokens[s].human() && h.tokens[v].in("could", "can") && v+2 < h.to && h.tokens[v+1].norm == "n't" {
+		return h.tokens[v+2].in("finish", "manage", "eat", "stop", "swallow", "chew", "feel", "bite") // "so rich, I couldn't finish it"
+	}
 	return s > 0 && h.tokens[s-1].norm == "my" && h.tokens[s].in("nose", "eyes", "mouth", "tongue", "lips", "throat", "jaw", "teeth")
 }
 

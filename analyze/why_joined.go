@@ -170,6 +170,9 @@ func (d reasons) as(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[i+1]
+	if i > 0 && tokens[i-1].norm == "," && (n.isNoun() || n.tag == "VBG") && occurs(&tokens[i+2]) {
+		return true // ", as pith dries like cement"
+	}
 	if n.tag == "VBG" && tokens[i+2].tagIn("VBZ", "VBP") {
 		return true // "as stirring makes it grainy"
 	}

@@ -1,0 +1,54 @@
+package analyze
+
+import "saywhy/lexicon"
+
+// workedIn matches the vessel or the cloth in which food was broken, shaken,
+// washed or wrung, where another would do as well: "cracked it in a mug",
+// "bashed them in a sock", "shaken up in a jam jar". What food is cooked or put
+// in is its place.
+func (d means) workedIn(tokens []token, i int) bool {
+	h := objectHead(tokens, i)
+	if h < 0 || h-i > 4 || !(tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].in("sock", "bag", "bags", "sink", "bucket", "jar", "jug", "cup", "mug", "tub", "saucer", "pillowcase", "sleeve", "fist", "hands", "palm")) || tokens[h].in("oven", "fridge", "freezer", "microwave") {
+		return false
+	}
+	if tokens[i+1].in("the", "that", "this") {
+		return false // the one that stood there
+	}
+	return d.workedBefore(tokens, i, "crack", "bash", "crush", "smash", "shake", "shook", "shaken", "wash", "rins", "swish", "swill", "squeez", "wring", "wrung", "dri", "spin", "spun", "grind", "pound", "weigh", "measur", "soak", "steep", "toss", "beat", "beaten")
+}
+
+// restedUnder matches a cover that dough or meat lay under for a time: "kept
+// them warm under foil", "left it to rise under a damp towel".
+func (d means) restedUnder(tokens []token, i, h int) bool {
+	return tokens[i+1].norm != "the" && tokens[h].in("foil", "cloth", "towel", "tea-towel", "cling", "clingfilm", "lid", "plate") &&
+		d.workedBefore(tokens, i, "rest", "prove", "rise", "relax", "kept", "keep", "cool", "sleep", "left", "leav", "sat")
+}
+
+// laidOn matches what food lay or was stood on while it was worked: "spread it
+// on a tray", "stood it on its cut end", "grated on the fine side".
+func (d means) laidOn(tokens []token, i, h int) bool {
+	switch {
+	case tokens[h].in("side", "end", "holes", "edge") && h-i > 1:
+		return tokens[i+1].in("its", "their") || tokens[h-1].in("fine", "coarse", "big", "small", "rough", "flat", "cut", "thin", "thick", "large") && d.workedBefore(tokens, i, "grate", "slice", "cut", "shred", "stood", "stand", "lay", "laid", "sat", "zest")
+	case tokens[h].in("knuckle", "knuckles", "fist", "fists", "palm", "knee", "knees"):
+		return d.workedBefore(tokens, i, "stretch", "pat", "shape", "roll", "press", "slap")
+	}
+	return tokens[i+1].in("a", "one", "two") && tokens[h].in("tray", "plate", "sheet", "board", "platter") && d.workedBefore(tokens, i, "spread", "pick", "sort", "laid", "cool")
+}
+
+// workedBefore reports whether a verb of one of the stems stands before token i
+// in its clause.
+func (d means) workedBefore(tokens []token, i int, stems ...string) bool {
+	for j := i - 1; j >= max(0, i-9) && j >= clauseStart(tokens, i)-1; j-- {
+		t := &tokens[j]
+		if !t.isVerb() && !t.card.works {
+			continue
+		}
+		for _, s := range stems {
+			if t.stem == s || t.norm == s {
+				return true
+			}
+		}
+	}
+	return false
+}
