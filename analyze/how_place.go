@@ -52,3 +52,33 @@ func (d means) workedBefore(tokens []token, i int, stems ...string) bool {
 	}
 	return false
 }
+
+// spread matches what food was drawn or laid over: "stretched it over my
+// knuckles", "over a pan of simmering water".
+func (d means) spread(tokens []token, i int) (int, bool) {
+	h := objectHead(tokens, i)
+	if tokens[i].norm != "over" || h < 0 || h-i > 4 {
+		return 0, false
+	}
+	if tokens[h].in("pan", "saucepan", "pot", "bowl") && after(tokens, h, 1).norm == "of" {
+		for n := 2; n <= 4; n++ {
+			if after(tokens, h, n).norm == "water" {
+				return h + n + 1, true
+			}
+		}
+	}
+	if !tokens[h].in("knuckle", "knuckles", "fist", "fists", "sieve", "colander", "strainer", "rack", "airer", "flame", "embers", "coals", "charcoal", "steam", "chair", "chairs", "handle", "pole", "rail", "line", "horse", "rope") {
+		return 0, false
+	}
+	return h + 1, d.cooking(tokens, i) || d.hung(tokens, i)
+}
+
+// hung reports whether food was left to drain or hang in the clause of token i.
+func (d means) hung(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].in("hang", "hung", "drain", "drained", "drip", "held", "hold", "draped") {
+			return true
+		}
+	}
+	return false
+}
