@@ -6,7 +6,7 @@ import "strings"
 // or of which piece is meant, and not of how the food was.
 func (d sensing) inPassing(tokens []token, c candidate) bool {
 	return namesDish(tokens) || dayBehind(tokens, c) || d.superlativePick(tokens, c) || seedsPop(tokens, c) ||
-		setsInto(tokens, c) || driesLike(tokens, c.from) || workedHarder(tokens, c) || d.tellsArrival(tokens, c) || sheetsNamed(tokens, c)
+		setsInto(tokens, c) || driesLike(tokens, c.from) || workedHarder(tokens, c) || d.tellsArrival(tokens, c) || sheetsNamed(tokens, c) || aFirstName(tokens, c)
 }
 
 // namesDish reports whether the sentence only names what was made ("Dish: baked
@@ -14,6 +14,20 @@ func (d sensing) inPassing(tokens []token, c candidate) bool {
 func namesDish(tokens []token) bool {
 	return len(tokens) > 2 && tokens[1].norm == ":" && tokens[0].in("dish", "recipe", "title", "product", "practical") ||
 		len(tokens) > 3 && tokens[2].norm == ":" && tokens[0].in("my", "dish", "recipe", "practical") && tokens[1].in("dish", "recipe", "name", "title")
+}
+
+// aFirstName reports whether the word is somebody's name: a capital, and a deed or
+// what is theirs behind it ("Ruby weighed the flour", "Amber's plate").
+func aFirstName(tokens []token, c candidate) bool {
+	t := &tokens[c.from]
+	if c.to-c.from != 1 || c.to >= len(tokens) || t.text[0] < 'A' || t.text[0] > 'Z' || strings.ToUpper(t.text) == t.text {
+		return false
+	}
+	next := &tokens[c.to]
+	if next.norm == "'s" {
+		return c.from > 0 || next.tag == "POS"
+	}
+	return next.tag == "VBD" && next.card.works && !next.describes() || next.in("did", "made", "had", "helped", "forgot", "worked", "kept", "asked", "knew", "remembered")
 }
 
 // dayBehind reports whether the word stands before a day or a time of day ("a
