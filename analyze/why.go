@@ -16,7 +16,7 @@ func (d reasons) read(r *reading) {
 	for i := range r.sentences {
 		s := &r.sentences[i]
 		s.why = d.find(s)
-		if i == 0 && len(s.why) > 0 && s.why[0].from == 0 && s.tokens[0].norm == "so" && !s.tokens[1].in("sorry", "next") {
+		if i == 0 && len(r.sentences) > 1 && len(s.why) > 0 && s.why[0].from == 0 && s.tokens[0].norm == "so" {
 			s.why = s.why[1:] // "So, I made soup": it opens the talk
 		}
 	}
