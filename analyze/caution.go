@@ -1,7 +1,6 @@
 package analyze
 
 import (
-	"strconv"
 	"strings"
 
 	"saywhy/lexicon"
@@ -15,13 +14,12 @@ func (d cautioning) read(r *reading) {
 	topic := d.topics(r)
 	for i := range r.sentences {
 		s := &r.sentences[i]
-		hits := s.dangers
 		next := &sentence{}
 		if i+1 < len(r.sentences) {
 			next = &r.sentences[i+1]
 		}
 		for _, kind := range lexicon.CautionKinds() {
-			if !d.danger(s, hits, kind) && !d.scene(r, i, kind) && !(kind == "undercooked" && d.tooCool(r, s)) {
+			if !d.told(r, i, kind) {
 				continue
 			}
 			if r.cautioned(kind, s.n-1) {
@@ -30,7 +28,7 @@ func (d cautioning) read(r *reading) {
 			if kind == "equipment" && r.cautioned("injury", s.n) {
 				continue // the harm says it already
 			}
-			if kind == "injury" && (d.danger(s, hits, "unwell") || d.scene(r, i, "unwell")) {
+			if kind == "injury" && d.told(r, i, "unwell") {
 				continue // an old cut without its plaster
 			}
 			if putRight(next.tokens, next.dangers, kind) || d.needsTopic(kind) && !topic[kind] {
@@ -42,6 +40,29 @@ func (d cautioning) read(r *reading) {
 			})
 		}
 	}
+}
+
+// told reports whether sentence i tells of a danger of the kind, by a sign or
+// by a scene. Raw food stands in the scenes of three kinds: where a sign says
+// which of them it is, the scenes of the others do not count.
+func (d cautioning) told(r *reading, i int, kind string) bool {
+	s := &r.sentences[i]
+	if d.danger(s, s.dangers, kind) || kind == "undercooked" && d.tooCool(r, s) {
+		return true
+	}
+	if rawKind(kind) {
+		for _, other := range lexicon.CautionKinds() {
+			if other != kind && rawKind(other) && d.danger(s, s.dangers, other) {
+				return false
+			}
+		}
+	}
+	return d.scene(r, i, kind)
+}
+
+// rawKind reports whether dangers of the kind come of raw food.
+func rawKind(kind string) bool {
+	return kind == "undercooked" || kind == "cross-contact" || kind == "raw-tasting"
 }
 
 func (r *reading) cautioned(kind string, sentence int) bool {
@@ -121,36 +142,6 @@ func putRight(tokens []token, hits []hit, kind string) bool {
 	return false
 }
 
-// planned reports whether what is done at token i is only meant to be done:
-// "next time I would cook it longer" leaves this chicken pink.
-func planned(tokens []token, i int) bool {
-	for j := i - 1; j >= 0 && j >= i-8; j-- {
-		t := &tokens[j]
-		if t.norm == "next" && tokens[j+1].norm == "time" {
-			return true
-		}
-		if j >= i-3 && t.in("would", "'d", "should", "will", "'ll", "need", "must") {
-			return true
-		}
-	}
-	return false
-}
-
-// nextTime reports whether token i is part of a plan that opens before it:
-// "next time weigh it first and leave the milk out". Why it is planned was
-// true today: "next time longer, because it was pink".
-func nextTime(tokens []token, i int) bool {
-	for j := i - 1; j >= 1; j-- {
-		if tokens[j].in("because", "as", "since", "cos", "so", "but", "this", "today", ".", ";", ":", "was", "were", "had") {
-			return false
-		}
-		if tokens[j].norm == "time" && tokens[j-1].norm == "next" {
-			return true
-		}
-	}
-	return false
-}
-
 // danger reports whether a sign of the kind stands in the sentence as a fact.
 func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 	if supposition(s.tokens) {
@@ -160,21 +151,7 @@ func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
 		if h.Label != kind || !h.danger() {
 			continue
 		}
-		if !imagined(s.tokens, h.from) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !nextTime(s.tokens, h.from) && !caughtInTime(s.tokens, h) && !foodFell(s.tokens, h) {
-			return true
-		}
-	}
-	return false
-}
-
-// supposition reports whether the whole sentence only supposes: "If my cousin
-// who has a peanut allergy had come I would have done it without."
-func supposition(tokens []token) bool {
-	if len(tokens) == 0 || tokens[0].norm != "if" {
-		return false
-	}
-	for i := range tokens {
-		if tokens[i].in("would", "'d", "could") {
+		if !imagined(s.tokens, h.from) && !supposedWithin(s.tokens, h) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !nextTime(s.tokens, h.from) && !caughtInTime(s.tokens, h) && !foodFell(s.tokens, h) {
 			return true
 		}
 	}
@@ -307,115 +284,6 @@ func mends(kind string, tokens []token, k int) bool {
 		return t.in("did", "made", "cooked", "used", "chose", "bought", "swapped") && near("his", "hers", "theirs", "him", "her", "them", "without", "another", "own", "separate", "different", "flax", "oat", "soya") || t.norm == "left" && near("out")
 	case "cross-contact":
 		return t.in("stopped", "shouted", "remembered", "realised", "noticed", "swapped", "changed") && near("time", "before", "it", "me", "them", "and")
-	}
-	return false
-}
-
-// before reports whether what stands at token i happened another time: "last
-// time I cut my finger".
-func before(tokens []token, i int) bool {
-	for j := i - 1; j >= 1; j-- {
-		if tokens[j].in("this", "today", "but", ".", ";") {
-			return false
-		}
-		if tokens[j-1].norm == "last" && tokens[j].in("time", "week", "month", "year", "attempt", "term") {
-			return true
-		}
-		if tokens[j].in("ago", "back") && tokens[j-1].in("year", "years", "month", "months", "ages", "weeks") || tokens[j-1].in("old", "other") && tokens[j].in("school", "house", "week") {
-			return true // "two years ago I scalded my foot", "at my old school"
-		}
-	}
-	return false
-}
-
-// imagined reports whether what starts at token i is only imagined, advised or
-// prevented: "if you", "would have", "so that it does not", "to avoid".
-func imagined(tokens []token, i int) bool {
-	start := clauseStart(tokens, i)
-	for j := max(0, start-1); j < i; j++ {
-		t := &tokens[j]
-		if t.norm == "if" && j > 0 && tokens[j-1].in("see", "check", "know", "tell", "sure", "wondering", "asked", "ask", "asking", "checking") {
-			continue // "to see if it needed salt": whether
-		}
-		if t.norm == "afraid" && j > 0 && tokens[j-1].in("am", "'m") {
-			continue // "I'm afraid the middle was pink": it was
-		}
-		if t.norm == "stop" && j+1 < len(tokens) && (tokens[j+1].tag == "CD" || tokens[j+1].in("and", "to", "for", "twice")) {
-			continue // "I had to stop twice to run to the loo"
-		}
-		if t.norm == "or" && j == start-1 {
-			return true // "soak them or they catch fire"
-		}
-		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked", "scared", "afraid") || t.in("about", "going", "wanted", "asked", "begged", "trying", "expected", "expecting", "tempted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
-			if t.in("could", "can", "ca") && j+2 < len(tokens) && tokens[j+1].norm == "n't" && tokens[j+2].in("stop", "help", "resist", "find") {
-				continue // "I couldn't stop eating it"
-			}
-			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell", "say") {
-				continue
-			}
-			return true
-		}
-	}
-	return false
-}
-
-// Limits of the core temperature that food which must be cooked through has to
-// reach: 70 °C held for two minutes (Food Standards Agency; World Health
-// Organization, Five keys), 158 °F.
-const (
-	coreCelsius    = 70
-	coreFahrenheit = 158
-)
-
-// tooCool reports whether the sentence tells of a probe that read less than
-// the limit in a food that must be cooked through.
-func (d cautioning) tooCool(r *reading, s *sentence) bool {
-	probe, protein := false, false
-	for i := range s.tokens {
-		t := &s.tokens[i]
-		probe = probe || t.in("probe", "thermometer", "core", "probed") || strings.HasPrefix(t.norm, "thermo")
-		protein = protein || t.card.mustCook
-	}
-	if !probe && protein {
-		// "the temp of the turkey was 64"
-		for i := range s.tokens {
-			probe = probe || s.tokens[i].in("temp", "temperature")
-		}
-	}
-	if !probe {
-		return false
-	}
-	for i := range s.tokens {
-		v, err := strconv.ParseFloat(s.tokens[i].norm, 64)
-		if err != nil || v < 30 || v > 200 {
-			continue
-		}
-		limit := float64(coreCelsius)
-		for j := i + 1; j < len(s.tokens) && j <= i+2; j++ {
-			if s.tokens[j].in("f", "fahrenheit") {
-				limit = coreFahrenheit
-			}
-			if s.tokens[j].in("min", "mins", "minutes", "g", "ml", "hours") {
-				v = 1000
-			}
-		}
-		if v < limit {
-			return !mendedLater(s.tokens, i)
-		}
-	}
-	return false
-}
-
-// mendedLater reports whether the sentence goes on to say it was put right, or
-// that a higher reading came.
-func mendedLater(tokens []token, i int) bool {
-	for j := i + 1; j < len(tokens); j++ {
-		if tokens[j].in("back", "until", "till", "more", "longer", "again", "another") {
-			return true
-		}
-		if v, err := strconv.ParseFloat(tokens[j].norm, 64); err == nil && v >= coreCelsius && v < 110 {
-			return true
-		}
 	}
 	return false
 }

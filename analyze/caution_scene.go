@@ -10,7 +10,7 @@ import (
 // danger by itself, but is one together with what stands beside it or was told
 // just before. "I cut the chicken. Then I did the salad on that board."
 func (d cautioning) scene(r *reading, i int, kind string) bool {
-	if supposition(r.sentences[i].tokens) {
+	if s := &r.sentences[i]; supposition(s.tokens) || saidAverted(s, kind) {
 		return false
 	}
 	for _, scene := range d.words.lex.Reading.Scenes {
@@ -55,7 +55,7 @@ func completes(r *reading, i int, scene lexicon.Scene, n int, later moment) bool
 			if j == later.sentence && max(h.from-later.token, later.token-h.from) > sceneWords {
 				continue // a text without stops: told of something else
 			}
-			if told(s.tokens, h) && completes(r, i, scene, n-1, moment{j, h.from}) {
+			if factual(s.tokens, h) && completes(r, i, scene, n-1, moment{j, h.from}) {
 				return true
 			}
 		}
@@ -81,9 +81,17 @@ func (d cautioning) prevented(r *reading, i int, scene lexicon.Scene) bool {
 	return false
 }
 
-// told reports whether what a cue stands for is told as a fact of this day.
-func told(tokens []token, h hit) bool {
-	if imagined(tokens, h.from) || before(tokens, h.from) || planned(tokens, h.from) || nextTime(tokens, h.from) {
+// saidAverted reports whether an "unless" of the kind stands in the sentence as
+// a fact: then only a sign, which tells the danger itself, can still count.
+func saidAverted(s *sentence, kind string) bool {
+	return slices.ContainsFunc(s.dangers, func(h hit) bool {
+		return h.Label == kind && h.Step == "unless" && (s.tokens[h.from].negator() || !undone(s.tokens, h.from)) && !planned(s.tokens, h.from)
+	})
+}
+
+// factual reports whether what a cue stands for is told as a fact of this day.
+func factual(tokens []token, h hit) bool {
+	if imagined(tokens, h.from) || before(tokens, h.from) || planned(tokens, h.from) || nextTime(tokens, h.from) || caughtInTime(tokens, h) {
 		return false
 	}
 	return tokens[h.from].negator() || !undone(tokens, h.from)

@@ -1,0 +1,121 @@
+package analyze
+
+// supposition reports whether the whole sentence only supposes: "If my cousin
+// who has a peanut allergy had come I would have done it without", "Had the
+// pan boiled dry it would have cracked".
+func supposition(tokens []token) bool {
+	if len(tokens) < 2 || tokens[0].norm != "if" && !(tokens[0].norm == "had" && tokens[1].in("i", "he", "she", "we", "they", "it", "the", "my", "mum", "dad")) {
+		return false
+	}
+	for i := range tokens {
+		if tokens[i].in("would", "'d", "could") {
+			return true
+		}
+	}
+	return false
+}
+
+// planned reports whether what is done at token i is only meant to be done:
+// "next time I would cook it longer" leaves this chicken pink.
+func planned(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-8; j-- {
+		t := &tokens[j]
+		if t.norm == "next" && tokens[j+1].norm == "time" {
+			return true
+		}
+		if j >= i-3 && t.in("would", "'d", "should", "will", "'ll", "need", "must") {
+			return true
+		}
+	}
+	return false
+}
+
+// nextTime reports whether token i is part of a plan that opens before it:
+// "next time weigh it first and leave the milk out". Why it is planned was
+// true today: "next time longer, because it was pink".
+func nextTime(tokens []token, i int) bool {
+	for j := i - 1; j >= 1; j-- {
+		if tokens[j].in("because", "as", "since", "cos", "so", "but", "this", "today", ".", ";", ":", "was", "were", "had") {
+			return false
+		}
+		if tokens[j].norm == "time" && tokens[j-1].norm == "next" {
+			return true
+		}
+		if tokens[j].tag == "VBD" {
+			return false // by then something is told that was done
+		}
+	}
+	return false
+}
+
+// before reports whether what stands at token i happened another time: "last
+// time I cut my finger".
+func before(tokens []token, i int) bool {
+	for j := i - 1; j >= 1; j-- {
+		if tokens[j].in("this", "today", "but", ".", ";") {
+			return false
+		}
+		if tokens[j-1].norm == "last" && tokens[j].in("time", "week", "month", "year", "attempt", "term", "summer", "winter", "autumn", "spring", "christmas", "easter", "holidays") {
+			return true
+		}
+		if j > 2 && tokens[j-3].norm == "when" && tokens[j-1].in("was", "were") && tokens[j].in("little", "small", "younger", "tiny") {
+			return true // "when I was little I used to eat it raw"
+		}
+		if tokens[j-1].norm == "back" && tokens[j].norm == "in" {
+			return true // "back in October I got a blister"
+		}
+		if tokens[j].norm == "time" && tokens[j-1].norm == "first" && tokens[j+1].in("i", "we", "she", "he") {
+			return true // "the first time I did thighs they were bloody"
+		}
+		if tokens[j].in("ago", "back") && tokens[j-1].in("year", "years", "month", "months", "ages", "weeks", "summers", "winters", "terms") || tokens[j-1].in("old", "other") && tokens[j].in("school", "house", "week") {
+			return true // "two years ago I scalded my foot", "at my old school"
+		}
+	}
+	return false
+}
+
+// imagined reports whether what starts at token i is only imagined, advised or
+// prevented: "if you", "would have", "so that it does not", "to avoid".
+func imagined(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	for j := max(0, start-1); j < i; j++ {
+		t := &tokens[j]
+		if t.norm == "if" && j > 0 && tokens[j-1].in("see", "check", "know", "tell", "sure", "wondering", "asked", "ask", "asking", "checking") {
+			continue // "to see if it needed salt": whether
+		}
+		if t.norm == "afraid" && j > 0 && tokens[j-1].in("am", "'m") {
+			continue // "I'm afraid the middle was pink": it was
+		}
+		if t.norm == "stop" && j+1 < len(tokens) && (tokens[j+1].tag == "CD" || tokens[j+1].in("and", "to", "for", "twice")) {
+			continue // "I had to stop twice to run to the loo"
+		}
+		if t.norm == "or" && j == start-1 {
+			return true // "soak them or they catch fire"
+		}
+		if t.in("if", "would", "could", "might", "may", "can", "avoid", "prevent", "unless", "otherwise", "stop", "should", "must", "never", "tempted", "like", "pretended", "joked", "scared", "afraid") || t.in("about", "going", "wanted", "asked", "begged", "trying", "expected", "expecting", "tempted") && j+1 < len(tokens) && tokens[j+1].norm == "to" {
+			if t.in("could", "can", "ca") && j+2 < len(tokens) && tokens[j+1].norm == "n't" && tokens[j+2].in("stop", "help", "resist", "find") {
+				continue // "I couldn't stop eating it"
+			}
+			if t.in("could", "can") && j+1 < len(tokens) && tokens[j+1].in("see", "feel", "smell", "taste", "tell", "say") {
+				continue
+			}
+			return true
+		}
+	}
+	return false
+}
+
+// supposedWithin reports whether the sign itself only tells what might have
+// come about: "no blood from the liver could drip on them". That somebody could
+// have been hurt is a near miss, which counts.
+func supposedWithin(tokens []token, h hit) bool {
+	if h.Label == "injury" || h.Label == "equipment" {
+		return false
+	}
+	for j := h.from + 1; j+1 < h.to && j+1 < len(tokens); j++ {
+		if tokens[j].in("could", "would", "might") && !tokens[j+1].in("see", "feel", "smell", "taste", "tell", "say", "n't", "not", "have", "still") {
+			return true
+		}
+	}
+	return false
+}
