@@ -96,12 +96,14 @@ func (d asking) order(r *reading) []wish {
 // answer already in words that no list has, and, while there is anything else
 // to ask, the area that is left in peace.
 func (d asking) wishes(r *reading) []wish {
-	peace, held := d.peace(r), []wish(nil)
+	peace, held, slight := d.peace(r), []wish(nil), []wish(nil)
 	doubt := newDoubt(d.words, r)
 	keep := func(list []wish) []wish {
 		var kept []wish
 		for _, q := range list {
 			switch {
+			case doubt.slight(q):
+				slight = append(slight, q)
 			case doubt.of(q):
 			case q.area == peace:
 				held = append(held, q)
@@ -123,11 +125,18 @@ func (d asking) wishes(r *reading) []wish {
 			queue, second = append(queue, second[0]), second[1:]
 		}
 	}
+	if len(queue) < fewQuestions {
+		queue = append(queue, slight[:min(len(slight), fewQuestions-len(queue))]...)
+	}
 	if len(queue) == 0 {
 		return held
 	}
 	return queue
 }
+
+// fewQuestions is how many questions a text should bring, where there is anything
+// to ask that it hardly hints at.
+const fewQuestions = 2
 
 // saidAreas counts the areas that the text speaks of.
 func (r *reading) saidAreas() int {
@@ -261,7 +270,7 @@ func (d asking) untold(r *reading, areas []lexicon.Area, doubt *doubt) lexicon.A
 		if row := r.row(a); !row.Expected || row.Detail {
 			continue
 		}
-		if !doubt.weak[a] {
+		if doubt.weak[a] == 0 {
 			return a
 		}
 		if hinted == "" {

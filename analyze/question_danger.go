@@ -57,27 +57,43 @@ func nextStep(r *reading, a lexicon.Area) Step {
 	return Reason
 }
 
-// longestDanger is how many words a question about a danger quotes at most: what
-// happened counts more than that the question is short.
-const longestDanger = 14
+// longestDanger is how many words a question about a danger quotes at most: that
+// the writer sees what is meant counts more than that the question is short.
+const longestDanger = 18
 
 // dangerPieces lists what could be quoted of the danger, the first choice
-// first: a whole clause, or nothing, for which there are wordings too. A
-// tutor's own list may have none; for it something short follows, as a danger
-// is asked about whatever the sentence is like.
+// first: a whole clause with its subject, then what stands around the danger up
+// to where the writer draws breath. A text must not be told of a danger without
+// its own words, so only where no such piece is short enough comes the wording
+// without a quote. A tutor's own list may have none; for it something short
+// follows, as a danger is asked about whatever the sentence is like.
 func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
-	var out []string
-	for _, most := range []int{maxQuote, longestDanger} {
-		for _, h := range s.dangers {
-			if h.Label != kind || !h.danger() {
-				continue
-			}
-			if from, to, ok := clauseAround(r.Text, s.tokens, h.from, h.to, most); ok && countWords(s.tokens[from:to]) > 1 {
-				out = append(out, r.Text[s.tokens[from].start:s.tokens[to-1].end])
-			}
+	var whole, part []string
+	take := func(from, to int, ok bool) {
+		switch {
+		case !ok || countWords(s.tokens[from:to]) < 2:
+		case startsWhole(s.tokens, from):
+			whole = append(whole, r.Text[s.tokens[from].start:s.tokens[to-1].end])
+		default:
+			part = append(part, r.Text[s.tokens[from].start:s.tokens[to-1].end])
 		}
 	}
-	out = append(out, "")
+	// What completes a scene is no danger by itself: it comes behind.
+	for _, sign := range []func(hit) bool{hit.danger, d.completing(kind)} {
+		for _, h := range s.dangers {
+			if h.Label != kind || !sign(h) {
+				continue
+			}
+			for _, most := range []int{maxQuote, longestDanger} {
+				take(clauseAround(r.Text, s.tokens, h.from, h.to, most))
+			}
+			take(breathAround(r.Text, s.tokens, h.from, h.to, longestDanger))
+		}
+		if len(whole)+len(part) > 0 {
+			break
+		}
+	}
+	out := append(append(whole, part...), "")
 	shortest := ""
 	for i := range s.tokens {
 		if t := &s.tokens[i]; t.word && (shortest == "" || len(t.text) > 3 && len(t.text) < len(shortest)) {
@@ -85,6 +101,79 @@ func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
 		}
 	}
 	return append(out, shortest)
+}
+
+// completing returns what tells the last part of a scene of the kind.
+func (d asking) completing(kind string) func(hit) bool {
+	return func(h hit) bool {
+		for _, scene := range d.words.lex.Reading.Scenes {
+			if scene.Kind == kind && h.Step == scene.Parts[len(scene.Parts)-1].Cue {
+				return true
+			}
+		}
+		return false
+	}
+}
+
+// startsWhole reports whether a piece that begins with token i has its subject,
+// or begins where the sentence does.
+func startsWhole(tokens []token, i int) bool {
+	return i == 0 || opensClause(tokens, i)
+}
+
+// breathAround finds a piece of at most so many words around tokens[from:to],
+// or around as much of them as fits, that begins where a subject or a verb does
+// and ends where a phrase does. It is less strict than clauseAround: it may run
+// over "and" and "while", as spoken sentences do.
+func breathAround(text string, tokens []token, from, to, most int) (start, end int, ok bool) {
+	for to > from+1 && countWords(tokens[from:to]) > most {
+		to--
+	}
+	low, high := unbroken(text, tokens, from, to)
+	start = -1
+	for i := from; i >= low && countWords(tokens[i:to]) <= most; i-- {
+		if tokens[i].leads() || tokens[i].joins() {
+			continue
+		}
+		if i == low || opensSubject(tokens, i) {
+			start = i
+			break
+		}
+		if before := &tokens[i-1]; start < 0 && (before.pause() || before.leads() || before.norm == "then") {
+			start = i
+		}
+	}
+	if start < 0 {
+		return 0, 0, false
+	}
+	for end = to; end <= high && countWords(tokens[start:end]) <= most; end++ {
+		if hangsOn(&tokens[end-1]) || carriesOn(tokens, end, high) {
+			continue
+		}
+		if end == high || endsPiece(tokens, end) {
+			return start, end, true
+		}
+	}
+	return 0, 0, false
+}
+
+// opensSubject reports whether token i is the first of a subject: a clause opens
+// there, or behind "and" a noun that something is told of ("and my cousin who").
+func opensSubject(tokens []token, i int) bool {
+	before := &tokens[i-1]
+	if before.joins() && !before.in("but", "so", "then") {
+		return false // "while they were in I gave …"
+	}
+	if opensClause(tokens, i) {
+		return !before.describesNext()
+	}
+	return before.leads() && before.norm != "or" && tokens[i].tagIn("DT", "PRP$", "CD", "NNP")
+}
+
+// describesNext reports whether the token belongs to the noun behind it, so
+// that no piece begins between them.
+func (t *token) describesNext() bool {
+	return t.word && (t.isAdj() || t.isNoun() || t.isVerb() || t.tagIn("DT", "PRP$", "CD", "POS", "IN", "TO"))
 }
 
 // risky returns the sentences that tell of a danger of the report's cautions,

@@ -12,12 +12,12 @@ import (
 type doubt struct {
 	words *vocabulary
 	r     *reading
-	weak  map[lexicon.Area]bool
-	nosed bool // the nose is spoken of
+	weak  map[lexicon.Area]int // how many words hint at it
+	nosed bool                 // the nose is spoken of
 }
 
 func newDoubt(words *vocabulary, r *reading) *doubt {
-	d := &doubt{words: words, r: r, weak: map[lexicon.Area]bool{}}
+	d := &doubt{words: words, r: r, weak: map[lexicon.Area]int{}}
 	for i := range r.sentences {
 		d.mark(&r.sentences[i])
 	}
@@ -29,26 +29,26 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 func (d *doubt) mark(s *sentence) {
 	for _, c := range s.listed {
 		for _, r := range c.readings {
-			d.weak[r.sense.Area()] = true
+			d.weak[r.sense.Area()]++
 		}
 	}
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		if sense, ok := senseOfNoun(t.norm); ok {
-			d.weak[sense.Area()] = true
+			d.weak[sense.Area()]++
 		}
 		if a := hintsAt(t); a != "" {
-			d.weak[a] = true
+			d.weak[a]++
 			d.nosed = d.nosed || a == lexicon.Aroma
 		}
 		if t.tagIn("JJR", "RBR") && !(i+1 < len(s.tokens) && s.tokens[i+1].norm == "than") {
-			d.weak[lexicon.Improvement] = true // "so a lower shelf"
+			d.weak[lexicon.Improvement]++ // "so a lower shelf"
 		}
 		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
-			d.weak[lexicon.Improvement] = true // "Chill them for half an hour": advice to oneself
+			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
 		}
 		if t.isVerb() && t.card.works && !t.in("taste", "tasted", "tastes", "check", "checked", "wash", "washed", "wipe", "wiped", "weighed", "measured", "tested") {
-			d.weak[lexicon.Technique] = true
+			d.weak[lexicon.Technique]++
 		}
 	}
 	if len(s.signs) > 0 {
@@ -56,39 +56,8 @@ func (d *doubt) mark(s *sentence) {
 	}
 	// The signs of a heading or a question of the worksheet did not count.
 	for _, h := range d.words.cues.find(s) {
-		d.weak[lexicon.Area(h.Label)] = true
+		d.weak[lexicon.Area(h.Label)]++
 	}
-}
-
-// hintsAt returns the area that a word often speaks of without showing it.
-func hintsAt(t *token) lexicon.Area {
-	switch t.norm {
-	case "should", "could", "would", "'d", "next", "wish", "needed", "improve", "supposed", "suppose", "meant", "maybe", "again", "longer", "sooner", "instead", "buy", "want", "wanted", "wants", "needs", "more", "less", "fewer", "extra", "change", "changes", "improvement", "wrong",
-		"future", "target", "aim", "goal", "wud", "shud", "cud", "shoulda", "coulda", "woulda", "rather", "better":
-		return lexicon.Improvement
-	case "nose", "noses", "sniff", "sniffed", "scent", "whiff":
-		return lexicon.Aroma
-	case "help", "helped", "myself", "alone", "remind", "reminded", "told", "asked", "own", "prompt", "prompting", "hover", "hovering", "sat", "watched", "interfere", "solo", "unaided":
-		return lexicon.Independence
-	}
-	if t.kind == lexicon.Person {
-		return lexicon.Independence
-	}
-	switch t.norm {
-	case "knife", "knives", "blade", "boiling", "burn", "burnt", "slip", "slipped", "oil", "smoke", "smoking", "smoked", "glove", "gloves", "mitts", "guard", "mandoline", "mandolin", "handle", "careful", "carefully", "claw", "tucked", "sharp", "flame", "gas", "allergic", "allergy", "label", "labels", "nuts", "packet", "dog", "toddler", "baby", "cat", "steam", "spat", "spit", "splash", "splashed", "sleeves", "wobbly", "danger", "dangerous", "hurt", "safe", "safely", "ill", "poison", "poisonous", "badly", "plug", "unplugged", "stood":
-		return lexicon.Safety
-	case "salt", "seasoning", "heat", "kick", "spice", "spices", "seasoned", "pepper", "sugar", "ginger", "chilli":
-		return lexicon.Taste
-	case "clean", "cleaned", "dirty", "cover", "covered", "drips", "sink", "mess", "messy", "spilt", "raw", "plaster", "rinsed", "tap", "lick", "licked", "apron", "hair", "cleaner", "washing", "wash", "germs", "cloth", "juices", "rings", "nails",
-		"wiped", "wipe", "wiping", "board", "boards", "pots", "pans", "tidy", "tidied", "tidying", "scrub", "scrubbed", "swept", "mopped", "hoovered", "hoover", "soap", "spotless", "bench", "floor", "fridge",
-		"bin", "probe", "pink", "clear", "soak", "soaking", "sick", "dried":
-		return lexicon.Hygiene
-	case "wait", "waited", "waiting", "forgot", "hours", "rushed", "before", "already", "slow", "meanwhile", "late", "spread", "everywhere",
-		"list", "plan", "planned", "timetable", "timer", "ticked", "recipe", "ready", "behind", "timing", "timings", "rush", "order",
-		"time", "timed", "mins", "minutes", "start", "started", "finish", "finished", "finishing", "first", "earliest", "last", "prep", "prepped", "prepping", "advance", "beforehand", "laid", "organised", "lunch", "dinner", "dinnertime", "teatime":
-		return lexicon.Organisation
-	}
-	return ""
 }
 
 // of reports whether the text may answer the question already.
@@ -98,12 +67,15 @@ func (d *doubt) of(q wish) bool {
 		if q.area == lexicon.Aroma {
 			return d.nosed // words that speak to the nose too are too common to tell
 		}
-		return d.weak[q.area]
+		return d.weak[q.area] > 0
 	case "vague", "work":
-		if q.group == "whole" && (d.weak[q.area] || d.openedBeside(q)) {
+		if q.group == "whole" && (d.weak[q.area] > 0 || d.openedBeside(q)) {
 			return true // every sense that is left is hinted at, or the next words say what is meant
 		}
 		s := &d.r.sentences[q.sentence-1]
+		if s.reportsSpeech(d.r.Text) {
+			return true // another's view: the writer cannot say what was meant
+		}
 		if q.list == "work" && countWords(s.tokens) > 10 || q.area == lexicon.Improvement && countWords(s.tokens) > 7 {
 			return true // "… so I did my homework next to it, that was good planning"
 		}
@@ -116,6 +88,18 @@ func (d *doubt) of(q wish) bool {
 		return d.reasoned(q.area)
 	}
 	return false
+}
+
+// slight reports whether a single word of the text hints at a missing area, as
+// may come by chance, so that it may be asked about where there is little else.
+// Hygiene, help and a change are often told by one word ("rinsed", "Dad",
+// "thinner"), and a smell too.
+func (d *doubt) slight(q wish) bool {
+	switch q.area {
+	case lexicon.Aroma, lexicon.Hygiene, lexicon.Independence, lexicon.Improvement:
+		return false
+	}
+	return q.list == "said" && d.weak[q.area] == 1
 }
 
 // openedBeside reports whether the sentences around a judgement of the whole say
@@ -163,6 +147,9 @@ func (d *doubt) toldBeside(q wish) bool {
 		return false
 	}
 	s := &d.r.sentences[q.sentence-1]
+	if s.reportsSpeech(d.r.Text) {
+		return true // "My brother said tidy": another's view
+	}
 	if headingArea(s.tokens) == q.area && len(s.tokens) > 3 && len(s.vague) == 0 {
 		return true
 	}
@@ -175,6 +162,18 @@ func (d *doubt) toldBeside(q wish) bool {
 		return true // "I organised my ingredients into bowls"
 	}
 	return contains(workAreas(), q.area) && q.sentence < len(d.r.sentences) && d.r.sentences[q.sentence].tellsSlip()
+}
+
+// reportsSpeech reports whether the sentence tells what somebody else said of the
+// food, or quotes it.
+func (s *sentence) reportsSpeech(text string) bool {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.in("said", "says", "reckons", "reckoned", "called", "calls", "thinks", "told") && i > 0 && s.tokens[i-1].norm != "i" {
+			return true
+		}
+	}
+	return strings.ContainsAny(text[s.tokens[0].start:s.tokens[len(s.tokens)-1].end], "\"“”")
 }
 
 // hollowWords is the most words of a sentence that names an area and tells
@@ -215,11 +214,14 @@ func (d *doubt) reasoned(a lexicon.Area) bool {
 		if resultArea(a) && (n > 1 && d.r.sentences[n-2].has(lexicon.Improvement) || n < len(d.r.sentences) && d.r.sentences[n].has(lexicon.Improvement)) {
 			return true // what is to be done in another way is what led to it
 		}
-		if len(s.why) > 0 || s.mayReason() || contains(workAreas(), a) && countWords(s.tokens) > longSentence {
+		if len(s.why) > 0 || s.mayReason() || resultArea(a) && s.tellsSlip() || contains(workAreas(), a) && countWords(s.tokens) > longSentence {
 			return true
 		}
 		if a == lexicon.Independence && n < len(d.r.sentences) && d.r.sentences[n].denies() {
 			return true // "My uncle carried it. I don't like doing that bit"
+		}
+		if n > 1 && resultArea(a) && len(d.r.sentences[n-2].why) > 0 {
+			return true // "The honey went on last, since it scorches. They were dark at the tips"
 		}
 		if a == lexicon.Technique && s.tellsSlip() {
 			return true // the slip is the cause itself
@@ -265,7 +267,7 @@ func (s *sentence) general() bool {
 func (s *sentence) tellsSlip() bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("too", "enough", "think", "thought", "reckon", "probably", "forgot", "left", "should", "must", "didnt", "longer", "extra", "over") {
+		if t.in("too", "enough", "think", "thought", "reckon", "probably", "forgot", "left", "should", "must", "didnt", "longer", "extra", "over", "need", "needed", "needs", "more", "less", "so") {
 			return true
 		}
 	}

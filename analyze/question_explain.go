@@ -27,7 +27,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Hygiene, lexicon.Safety:
 			ok = done(piece) && (doer(piece, r.Role) || isNote(piece))
 		case lexicon.Organisation:
-			ok = done(piece) && doer(piece, r.Role)
+			ok = done(piece) && doer(piece, r.Role) && !slipped(piece)
 		case lexicon.Technique:
 			ok = done(piece) && doer(piece, r.Role) && cooks(piece)
 		default:
@@ -77,6 +77,17 @@ func doer(piece []token, role Role) bool {
 					return !linkingVerb(piece[j].norm) && !piece[j].in("went", "came", "got", "think", "thought", "found", "liked", "loved", "wanted", "like", "love", "know", "knew", "missed", "fell", "kept", "took", "finished", "poured")
 				}
 			}
+		}
+	}
+	return false
+}
+
+// slipped reports whether a piece tells of what went amiss, which nobody does
+// for a purpose.
+func slipped(piece []token) bool {
+	for i := range piece {
+		if piece[i].in("ran", "run", "out", "forgot", "forgotten", "lost", "late", "dropped", "spilt", "spilled", "missed", "overran", "behind", "burnt", "rushed") {
+			return true
 		}
 	}
 	return false
@@ -170,7 +181,7 @@ func ofItself(word string, a lexicon.Area) bool {
 		}
 	case lexicon.Texture:
 		switch word {
-		case "juicy", "fresh", "cold", "icy", "frozen", "wobbled", "wobble", "wobbly":
+		case "juicy", "fresh", "cold", "icy", "frozen", "wobbled", "wobble", "wobbly", "stringy":
 			return true
 		}
 	case lexicon.Taste, lexicon.Aroma:

@@ -194,10 +194,21 @@ const longestTitle = 5
 // title would put a describing word before the writer that the text lacks.
 func (w *wording) dish() string {
 	title := withinSentence(strings.Fields(w.r.Title))
-	if title == "" || len(strings.Fields(title)) > longestTitle || strings.ContainsFunc(title, notInName) || !strings.ContainsFunc(title, unicode.IsLetter) || w.leaks(title) {
+	if title == "" || namesOccasion(title) || len(strings.Fields(title)) > longestTitle || strings.ContainsFunc(title, notInName) || !strings.ContainsFunc(title, unicode.IsLetter) || w.leaks(title) {
 		return "dish"
 	}
 	return title
+}
+
+// namesOccasion reports whether a title names a day or a task, which nobody eats.
+func namesOccasion(title string) bool {
+	words := strings.Fields(title)
+	switch strings.ToLower(words[len(words)-1]) {
+	case "night", "day", "evening", "morning", "afternoon", "weekend", "week", "party", "practical", "homework", "task", "session", "lesson", "project", "feedback",
+		"evaluation", "challenge", "club", "review", "cooking", "baking", "cook", "bake", "test", "trial", "attempt", "go", "kitchen", "notes", "write-up":
+		return true
+	}
+	return false
 }
 
 // withinSentence writes a title as it stands within a sentence: in lower case

@@ -158,7 +158,7 @@ func endsPiece(tokens []token, i int) bool {
 	case t.joins():
 		return t.norm != "so" || opensClause(tokens, i+1)
 	case t.tag == "IN":
-		return !before.isVerb() && !before.isAdj() && !(i+1 < len(tokens) && tokens[i+1].pause())
+		return !before.isVerb() && !before.isAdj() && before.tag != "PRP" && !(i+1 < len(tokens) && tokens[i+1].pause())
 	}
 	return false
 }

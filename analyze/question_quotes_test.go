@@ -1,0 +1,66 @@
+package analyze
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"saywhy/lexicon"
+)
+
+// TestADangerIsQuotedWhole gives dangers in the middle of long or spoken
+// sentences: the writer must see what is meant. Common practice, no published
+// source.
+func TestADangerIsQuotedWhole(t *testing.T) {
+	for _, c := range []struct {
+		text, quote string
+	}{
+		{"I made the gravy first and then the peas and my uncle carved it and the chicken was still a bit pink inside but we were hungry and ate it.", "the chicken was still a bit pink inside"},
+		{"We sliced the raw turkey and then I gave the board a quick wipe and did the cucumber on it.", "gave the board a quick wipe"},
+		{"I been up in the night with a bad belly and on the loo most of the morning but I still cooked.", "bad belly"},
+	} {
+		qs := ask(t, Learner, 1, c.text)
+		require.Len(t, qs, 1, c.text)
+		require.NotEmpty(t, qs[0].Danger, c.text)
+		require.Len(t, qs[0].Quotes, 1, qs[0].Text)
+		assert.Contains(t, qs[0].Quotes[0], c.quote)
+		assert.Contains(t, c.text, qs[0].Quotes[0])
+	}
+}
+
+func TestATitleThatNamesADayIsNoDish(t *testing.T) {
+	a, lex := shared(t)
+	for title, want := range map[string]bool{"Curry night": false, "Cooking homework": false, "Chilli practical": false, "Tomato soup": true, "Sunday roast": true} {
+		r := a.Read(Input{Text: "We ate at six.", Title: title}, Brief{Dish: lex.General()})
+		named := false
+		for _, q := range r.Questions {
+			named = named || strings.Contains(q.Text, withinSentence(strings.Fields(title)))
+		}
+		assert.Equal(t, want, named, title)
+	}
+}
+
+// TestASlipIsNotAskedWhatItWasFor rules out a purpose for what went amiss, and
+// for another's view.
+func TestASlipIsNotAskedWhatItWasFor(t *testing.T) {
+	for _, text := range []string{"We ran out of butter.", "I ran out of flour", "It was rubbery, I think it had too long."} {
+		for _, q := range ask(t, Learner, 0, text) {
+			assert.NotEqual(t, Reason, q.Step, "%s, asked of %q", q.Text, text)
+		}
+	}
+	for _, q := range ask(t, Learner, 0, "My cousin said tidy. My aunt said the taste was odd.") {
+		assert.Empty(t, q.Quotes, q.Text)
+	}
+}
+
+// TestASmellThatWentSomewhereIsTold keeps the question about the smell from a
+// text that tells where the smell went.
+func TestASmellThatWentSomewhereIsTold(t *testing.T) {
+	for _, text := range []string{"Cloves all up the stairs.", "Garlic right down the corridor.", "The fish stank."} {
+		for _, q := range ask(t, Learner, 0, text) {
+			assert.False(t, q.Area == lexicon.Aroma && q.Step == Said, "%s, asked of %q", q.Text, text)
+		}
+	}
+}
