@@ -68,14 +68,20 @@ const longestDanger = 18
 // without a quote. A tutor's own list may have none; for it something short
 // follows, as a danger is asked about whatever the sentence is like.
 func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
-	var whole, part []string
+	var whole, part, short []string
 	take := func(from, to int, ok bool) {
+		if !ok {
+			return
+		}
+		piece, n := r.Text[s.tokens[from].start:s.tokens[to-1].end], countWords(s.tokens[from:to])
 		switch {
-		case !ok || countWords(s.tokens[from:to]) < 2:
+		case n < 2:
+		case startsInside(s.tokens, from, to) || n < fewestDanger:
+			short = append(short, piece)
 		case startsWhole(s.tokens, from):
-			whole = append(whole, r.Text[s.tokens[from].start:s.tokens[to-1].end])
+			whole = append(whole, piece)
 		default:
-			part = append(part, r.Text[s.tokens[from].start:s.tokens[to-1].end])
+			part = append(part, piece)
 		}
 	}
 	// What completes a scene is no danger by itself: it comes behind.
@@ -88,12 +94,13 @@ func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
 				take(clauseAround(r.Text, s.tokens, h.from, h.to, most))
 			}
 			take(breathAround(r.Text, s.tokens, h.from, h.to, longestDanger))
+			take(breathAround(r.Text, s.tokens, h.from, min(h.to+fewestDanger, len(s.tokens)), longestDanger))
 		}
 		if len(whole)+len(part) > 0 {
 			break
 		}
 	}
-	out := append(append(whole, part...), "")
+	out := append(append(append(whole, part...), short...), "")
 	shortest := ""
 	for i := range s.tokens {
 		if t := &s.tokens[i]; t.word && (shortest == "" || len(t.text) > 3 && len(t.text) < len(shortest)) {
@@ -113,6 +120,19 @@ func (d asking) completing(kind string) func(hit) bool {
 		}
 		return false
 	}
+}
+
+// fewestDanger is the fewest words by which a writer knows again what is meant.
+const fewestDanger = 5
+
+// startsInside reports whether a piece begins behind "while" or "that" and runs
+// on into the clause that goes with it: "it was cooking I did the lettuce".
+func startsInside(tokens []token, from, to int) bool {
+	if from == 0 {
+		return false
+	}
+	before := &tokens[from-1]
+	return before.norm == "that" || tokens[from].norm == "that" || before.joins() && !before.in("but", "so", "then", "because") && startsAnew(tokens, from+1, to-1)
 }
 
 // startsWhole reports whether a piece that begins with token i has its subject,

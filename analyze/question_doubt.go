@@ -150,6 +150,11 @@ func (d *doubt) toldBeside(q wish) bool {
 	if s.reportsSpeech(d.r.Text) {
 		return true // "My brother said tidy": another's view
 	}
+	for i := range s.tokens {
+		if q.area == lexicon.Hygiene && s.tokens[i].in("kitchen", "worktop", "worktops", "side", "sides", "bench", "surfaces", "hob", "spotless", "gleaming") {
+			return true // how the place was left is told
+		}
+	}
 	if headingArea(s.tokens) == q.area && len(s.tokens) > 3 && len(s.vague) == 0 {
 		return true
 	}

@@ -124,6 +124,9 @@ func cooks(piece []token) bool {
 func handedOver(piece []token, role Role) bool {
 	for i := range piece {
 		t := &piece[i]
+		if role == Learner && t.in("me", "i", "we") && i < 4 {
+			return false // done together
+		}
 		if !(role == Learner && (t.in("he", "she", "they") || t.kind == lexicon.Person) || role == Adult && t.norm == "i") {
 			continue
 		}
@@ -176,7 +179,7 @@ func ofItself(word string, a lexicon.Area) bool {
 	switch a {
 	case lexicon.Appearance:
 		switch word {
-		case "green", "red", "orange", "purple", "white", "yellow", "pink", "colourful", "beige", "blue", "multicoloured", "colours", "bright", "big", "small", "rainbow", "sizzled", "sizzling", "sizzle":
+		case "green", "red", "orange", "purple", "white", "yellow", "pink", "colourful", "beige", "blue", "multicoloured", "colours", "bright", "big", "small", "rainbow", "bubbled", "bubbling", "bubbles", "spat", "spitting", "steam", "steaming", "smoking", "sizzled", "sizzling", "sizzle":
 			return true
 		}
 	case lexicon.Texture:
@@ -187,7 +190,7 @@ func ofItself(word string, a lexicon.Area) bool {
 	case lexicon.Taste, lexicon.Aroma:
 		switch word {
 		case "cheesy", "buttery", "creamy", "milky", "nutty", "fruity", "garlicky", "herby", "lemony", "limey", "citrusy", "minty", "gingery", "peppery", "oniony", "chocolatey",
-			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through":
+			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
 			return true
 		}
 	}
