@@ -79,8 +79,8 @@ type step interface{ read(*reading) }
 // those before it have added.
 func (a *Analyzer) steps() []step {
 	return []step{
-		splitter{},                 // text → sentences
-		tokenizer{spare: &a.spare}, // sentences → words and marks
+		splitter{},          // text → sentences
+		tokenizer{&a.spare}, // sentences → words and marks
 		tagging{tagger: a.tagger, words: a.words}, // tags, stems, kinds of noun
 		sensing{words: a.words},                   // words for the food as sensed
 		judging{words: a.words},                   // words that judge

@@ -51,7 +51,7 @@ func instructs(tokens []token, i int, role Role) bool {
 	switch {
 	case t.norm == "give" && next.norm == "or":
 		return false // "give or take five minutes"
-	case role == Learner && i == 0 && t.in("cut", "put", "set", "let", "spread", "beat", "read", "split", "burst", "shut") && !compares(tokens, i):
+	case role == Learner && i == 0 && pastAsWell(t) && !compares(tokens, i):
 		return false
 	case i == 0 && noteOf(tokens):
 		return false
@@ -80,8 +80,12 @@ func noteOf(tokens []token) bool {
 	if next.tagIn("VBD", "VBZ", "MD") || next.norm == "of" || first.norm == "left" {
 		return true
 	}
-	past := func(t *token) bool { return t.in("cut", "put", "let", "beat", "read", "set", "spread", "shut") }
-	return past(first) && slices.ContainsFunc(tokens[1:], func(t token) bool { return t.tag == "VBD" && !past(&t) })
+	return pastAsWell(first) && slices.ContainsFunc(tokens[1:], func(t token) bool { return t.tag == "VBD" && !pastAsWell(&t) })
+}
+
+// pastAsWell reports whether the bare form of the verb is its past too.
+func pastAsWell(t *token) bool {
+	return t.in("cut", "put", "set", "let", "spread", "beat", "read", "split", "burst", "shut")
 }
 
 // concluded reports whether what begins with token i follows from what stands
@@ -91,7 +95,7 @@ func concluded(tokens []token, i int) bool {
 	if i == 0 || !tokens[i-1].in("so", "please", "maybe", "perhaps") {
 		return false
 	}
-	return !tokens[i].in("cut", "put", "set", "let", "spread", "beat", "read", "split", "burst", "shut") ||
+	return !pastAsWell(&tokens[i]) ||
 		slices.ContainsFunc(tokens[i:halfEnd(tokens, i)], func(t token) bool { return t.in("last", "first", "next", "straight", "instead") })
 }
 

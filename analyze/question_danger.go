@@ -171,7 +171,7 @@ func breathAround(text string, tokens []token, from, to, most int) (start, end i
 			continue
 		}
 		if end == high || endsPiece(tokens, end) {
-			return start, end, true
+			return withMoment(tokens, start, low), end, true
 		}
 	}
 	return 0, 0, false
@@ -181,7 +181,7 @@ func breathAround(text string, tokens []token, from, to, most int) (start, end i
 // there, or behind "and" a noun that something is told of ("and my cousin who").
 func opensSubject(tokens []token, i int) bool {
 	before := &tokens[i-1]
-	if before.joins() && !before.in("but", "so", "then") {
+	if before.joins() && !before.in("but", "so", "then") || joinsSubject(tokens, i, 0) {
 		return false // "while they were in I gave …"
 	}
 	if opensClause(tokens, i) {

@@ -159,7 +159,7 @@ func TestQuestionsNeverWriteForThem(t *testing.T) {
 						if typical, _ := d.Typical(lexicon.Sense(q.Area)); len(typical) <= mostToCount {
 							require.Contains(t, q.Look, fmt.Sprintf(" %d words", len(typical)), "%s: the count of the dish type", d.Name)
 						} else {
-							require.Contains(t, q.Look, "has words", "%s: too many to count", d.Name)
+							require.Contains(t, q.Look, "has many words", "%s: too many to count", d.Name)
 						}
 						require.NotContains(t, q.Look, "?")
 						require.NotEqual(t, Reason, q.Step)

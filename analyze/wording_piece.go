@@ -98,11 +98,32 @@ func clauseAround(text string, tokens []token, from, to, most int) (start, end i
 				continue
 			}
 			if countWords(tokens[start:e]) > 0 {
-				return start, e, true
+				return withMoment(tokens, start, low), e, true
 			}
 		}
 	}
 	return 0, 0, false
+}
+
+// withMoment returns where a piece that begins with token i begins, together
+// with the word that makes it a moment or a condition: "I came back it was
+// smoking" is no English without its "when", and "anyone slipped" says the
+// opposite without its "before".
+func withMoment(tokens []token, i, low int) int {
+	if i > low && tokens[i-1].in("when", "before", "after", "until", "till", "if", "unless", "once", "wen") {
+		return i - 1
+	}
+	return i
+}
+
+// joinsSubject reports whether token i is the second half of a subject: "me and
+// my cousin".
+func joinsSubject(tokens []token, i, low int) bool {
+	if i-2 < low || !tokens[i-1].in("and", "n", "+", "&") {
+		return false
+	}
+	first := &tokens[i-2]
+	return (first.in("me", "i", "him", "her", "he", "she", "you", "us") || first.kind == lexicon.Person) && (i-2 == low || !tokens[i-3].isVerb() && tokens[i-3].tag != "IN" && tokens[i-3].tag != "TO")
 }
 
 // leads reports whether the token only joins a clause to what stands before.
@@ -115,6 +136,9 @@ func (t *token) leads() bool {
 func beginsPiece(tokens []token, i, low int) bool {
 	if i == low {
 		return i == 0 || !tokens[i-1].word || tokens[i-1].divides()
+	}
+	if joinsSubject(tokens, i, low) {
+		return false
 	}
 	t, before := &tokens[i], &tokens[i-1]
 	switch {

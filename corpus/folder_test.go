@@ -81,9 +81,11 @@ func TestLinksAreListedAndNeverFollowed(t *testing.T) {
 	require.NoError(t, os.MkdirAll(filepath.Join(dir, "amina"), 0o700))
 	require.NoError(t, os.WriteFile(filepath.Join(dir, "amina", "01 leek soup.txt"), []byte("It was thick."), 0o600))
 	for name, to := range map[string]string{"amina/02 fish pie.txt": filepath.Join(outside, "02 fish pie.txt"), "ben": outside, "loop": "."} {
-		if err := os.Symlink(to, filepath.Join(dir, filepath.FromSlash(name))); err != nil {
+		err := os.Symlink(to, filepath.Join(dir, filepath.FromSlash(name)))
+		if err != nil && os.Getenv("CI") == "" {
 			t.Skip("this system makes no links:", err)
 		}
+		require.NoError(t, err)
 	}
 	texts, rest := readFolder(t, os.DirFS(dir), nil)
 	require.Len(t, texts, 1)
