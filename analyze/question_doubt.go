@@ -37,7 +37,7 @@ func (d *doubt) mark(s *sentence) {
 		if sense, ok := senseOfNoun(t.norm); ok {
 			d.weak[sense.Area()]++
 		}
-		if a := hintsAt(t); a != "" {
+		if a := d.hintsAt(t); a != "" {
 			d.weak[a]++
 			d.nosed = d.nosed || a == lexicon.Aroma
 		}
@@ -58,6 +58,15 @@ func (d *doubt) mark(s *sentence) {
 	for _, h := range d.words.cues.find(s) {
 		d.weak[lexicon.Area(h.Label)]++
 	}
+}
+
+// hintsAt returns the area that a word often speaks of without showing it: one
+// that the lexicon lists, or help, where somebody is named.
+func (d *doubt) hintsAt(t *token) lexicon.Area {
+	if t.kind == lexicon.Person {
+		return lexicon.Independence
+	}
+	return d.words.lex.Reading.Hints[t.norm]
 }
 
 // of reports whether the text may answer the question already.

@@ -20,6 +20,7 @@ type Reading struct {
 	Usual     map[string]Sense // the usual sense of forms that have several
 	States    map[string]bool  // qualities of ingredients before they are used
 	Cues      []Labelled       // signs of the areas
+	Hints     map[string]Area  // words that often speak of an area without showing it
 	Dangers   []Labelled       // signs of a caution
 	Scenes    []Scene          // what makes a danger together; see Scene
 	Cautions  map[string]Caution
@@ -112,7 +113,7 @@ func (r *Reading) Words() []string {
 
 // parseReading reads the files under reading/.
 func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
-	r := &Reading{Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Opposites: map[string]map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
+	r := &Reading{Hints: map[string]Area{}, Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Opposites: map[string]map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
 	open := func(name string) (source, *yaml.Node, error) {
 		file := "reading/" + name + ".yaml"
 		data, err := fs.ReadFile(base, file)
@@ -187,6 +188,10 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 				return
 			}
 			s.each(v, key, func(step string, k, v *yaml.Node) {
+				if step == "hinted" {
+					s.hints(v, Area(key), r.Hints)
+					return
+				}
 				r.Cues = append(r.Cues, s.patterns(v, key, step)...)
 			})
 		}},
@@ -261,6 +266,17 @@ func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
 		}
 	}
 	return out
+}
+
+// hints reads the words that hint at an area. A word hints at one area only.
+func (s source) hints(n *yaml.Node, area Area, into map[string]Area) {
+	for _, item := range s.items(n, "hinted") {
+		w := s.text(item, "each entry of hinted")
+		if other, twice := into[w]; twice {
+			s.problem(item, "%q hints at %s already; take it out of one of the two", w, other)
+		}
+		into[w] = area
+	}
 }
 
 // scenes reads a list of scenes: "<raw then ready ! washed". Their cues stand
