@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"cmp"
 	"slices"
 
 	"saywhy/lexicon"
@@ -14,7 +15,7 @@ func (d cautioning) scene(r *reading, i int, kind string) bool {
 		return false
 	}
 	for _, scene := range d.words.lex.Reading.Scenes {
-		if scene.Kind == kind && !d.prevented(r, i, scene) && completes(r, i, scene, len(scene.Parts)-1, moment{sentence: -1}) {
+		if scene.Kind == kind && !d.prevented(r, i, scene) && completes(r, i, scene) {
 			return true
 		}
 	}
@@ -30,37 +31,66 @@ const sceneReach = 2
 // moment is a token of a sentence of the reading.
 type moment struct{ sentence, token int }
 
-func (m moment) isBefore(other moment) bool {
-	return m.sentence < other.sentence || m.sentence == other.sentence && m.token < other.token
+// completes reports whether the parts of the scene are told as facts up to
+// sentence i, the ones marked so before the place where the next one stands.
+// It goes from the last part to the first and keeps every place a part may have
+// had: each cue is then weighed once for a part, however often it is told.
+func completes(r *reading, i int, scene lexicon.Scene) bool {
+	var later []moment
+	for n := len(scene.Parts) - 1; n >= 0; n-- {
+		last := n == len(scene.Parts)-1
+		then := !last && scene.Parts[n+1].Then
+		var here []moment
+		for _, m := range places(r, i, scene.Kind, scene.Parts[n]) {
+			if last || follows(m, later, then) {
+				here = append(here, m)
+			}
+		}
+		if len(here) == 0 {
+			return false
+		}
+		later = here
+	}
+	return true
 }
 
-// completes reports whether parts 0 to n of the scene are told as facts, the
-// ones marked so before the place where the later one stands.
-func completes(r *reading, i int, scene lexicon.Scene, n int, later moment) bool {
-	if n < 0 {
-		return true
-	}
-	part := scene.Parts[n]
+// places lists where the part may stand for a scene that ends in sentence i, in
+// the order of the text.
+func places(r *reading, i int, kind string, part lexicon.ScenePart) []moment {
 	first := i
 	if part.Earlier {
 		first = max(0, i-sceneReach)
 	}
-	bound := n+1 < len(scene.Parts) && scene.Parts[n+1].Then
-	for j := i; j >= first; j-- {
+	var out []moment
+	for j := first; j <= i; j++ {
 		s := &r.sentences[j]
 		for _, h := range s.dangers {
-			if h.Label != scene.Kind || h.Step != part.Cue || bound && !(moment{j, h.from}).isBefore(later) {
-				continue
-			}
-			if j == later.sentence && max(h.from-later.token, later.token-h.from) > sceneWords {
-				continue // a text without stops: told of something else
-			}
-			if factual(s.tokens, h) && completes(r, i, scene, n-1, moment{j, h.from}) {
-				return true
+			if h.Label == kind && h.Step == part.Cue && factual(s.tokens, h) {
+				out = append(out, moment{j, h.from})
 			}
 		}
 	}
-	return false
+	slices.SortFunc(out, moment.compare)
+	return out
+}
+
+func (m moment) compare(other moment) int {
+	return cmp.Or(cmp.Compare(m.sentence, other.sentence), cmp.Compare(m.token, other.token))
+}
+
+// follows reports whether one of the later places, which are in order, can go
+// with m: in another sentence, or near it in its own; only behind it, if then.
+func follows(m moment, later []moment, then bool) bool {
+	if later[len(later)-1].sentence > m.sentence || !then && later[0].sentence < m.sentence {
+		return true
+	}
+	from := moment{m.sentence, m.token - sceneWords}
+	if then {
+		from.token = m.token + 1
+	}
+	k, _ := slices.BinarySearchFunc(later, from, moment.compare)
+	// A text without stops goes on to something else: hence a limit of words.
+	return k < len(later) && later[k].sentence == m.sentence && later[k].token <= m.token+sceneWords
 }
 
 // prevented reports whether something that takes the danger away stands in the

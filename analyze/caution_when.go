@@ -30,11 +30,15 @@ func planned(tokens []token, i int) bool {
 	return false
 }
 
+// whenReach is how many words a time that was named holds for: in a text
+// without stops, what is told further on may be of any day.
+const whenReach = 60
+
 // nextTime reports whether token i is part of a plan that opens before it:
 // "next time weigh it first and leave the milk out". Why it is planned was
 // true today: "next time longer, because it was pink".
 func nextTime(tokens []token, i int) bool {
-	for j := i - 1; j >= 1; j-- {
+	for j := i - 1; j >= 1 && j >= i-whenReach; j-- {
 		if tokens[j].in("because", "as", "since", "cos", "so", "but", "this", "today", ".", ";", ":", "was", "were", "had") {
 			return false
 		}
@@ -51,7 +55,7 @@ func nextTime(tokens []token, i int) bool {
 // before reports whether what stands at token i happened another time: "last
 // time I cut my finger".
 func before(tokens []token, i int) bool {
-	for j := i - 1; j >= 1; j-- {
+	for j := i - 1; j >= 1 && j >= i-whenReach; j-- {
 		if tokens[j].in("this", "today", "but", ".", ";") {
 			return false
 		}

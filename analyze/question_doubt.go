@@ -14,12 +14,14 @@ type doubt struct {
 	r     *reading
 	weak  map[lexicon.Area]int // how many words hint at it
 	nosed bool                 // the nose is spoken of
+	heard []bool               // by sentence: somebody else's words; asked for each question
 }
 
 func newDoubt(words *vocabulary, r *reading) *doubt {
-	d := &doubt{words: words, r: r, weak: map[lexicon.Area]int{}}
+	d := &doubt{words: words, r: r, weak: map[lexicon.Area]int{}, heard: make([]bool, len(r.sentences))}
 	for i := range r.sentences {
 		d.mark(&r.sentences[i])
+		d.heard[i] = r.sentences[i].reportsSpeech(r.Text)
 	}
 	return d
 }
@@ -82,7 +84,7 @@ func (d *doubt) of(q wish) bool {
 			return true // every sense that is left is hinted at, or the next words say what is meant
 		}
 		s := &d.r.sentences[q.sentence-1]
-		if s.reportsSpeech(d.r.Text) {
+		if d.heard[q.sentence-1] {
 			return true // another's view: the writer cannot say what was meant
 		}
 		if q.list == "work" && countWords(s.tokens) > 10 || q.area == lexicon.Improvement && countWords(s.tokens) > 7 {
@@ -156,7 +158,7 @@ func (d *doubt) toldBeside(q wish) bool {
 		return false
 	}
 	s := &d.r.sentences[q.sentence-1]
-	if s.reportsSpeech(d.r.Text) {
+	if d.heard[q.sentence-1] {
 		return true // "My brother said tidy": another's view
 	}
 	for i := range s.tokens {
