@@ -105,7 +105,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "before":
 		// "before it could catch": what it was done to prevent.
 		// "before anybody slipped", "before it dried on": likewise.
-		return i, next(2).norm == "could" || next(3).norm == "could" || (next(1).in("it", "they", "anybody", "anyone", "somebody", "someone") || next(1).norm == "the") && (mishap(next(2)) || mishap(next(3)))
+		return i, next(2).norm == "could" || next(3).norm == "could" || (next(1).in("it", "they", "anybody", "anyone", "somebody", "someone") || next(1).norm == "the") && (mishap(next(2)) && !movedOn(tokens, i+2) || mishap(next(3)) && !movedOn(tokens, i+3))
 	case "where":
 		if prev.in("is", "was", "'s") && next(-2).in("which", "that") {
 			return i - 2, clauseHas(tokens, i, "come", "comes", "came", "gets", "got") // "which is where the shine comes from"
@@ -145,7 +145,10 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		}
 	case "otherwise":
 		// "spot on otherwise" and "otherwise just got on with it" set apart.
-		return i, next(1).tagIn("PRP", "PRP$", "DT", "EX") || next(1).isNoun() || opensClause(tokens, i+1) || next(1).pause() && asideBefore(tokens, i)
+		if apartFromThat(tokens, i) {
+			return 0, false
+		}
+		return i, next(1).tagIn("PRP", "PRP$", "DT", "EX") || next(1).isNoun() || opensClause(tokens, i+1) || next(1).pause() && asideBefore(tokens, i) || endsRule(tokens, i)
 	case "else":
 		return i - 1, prev.norm == "or"
 	case "or":

@@ -254,7 +254,7 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	}
 	switch tokens[j].stem {
-	case "lift", "brighten", "firm", "sort", "fix", "stop", "let", "allow", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save", "cure", "solv":
+	case "lift", "brighten", "firm", "sort", "fix", "stop", "let", "allow", "balanc", "cut", "reliev", "loosen", "give", "help", "sharpen", "soften", "sweeten", "thicken", "melt", "lighten", "mask", "hide", "bring", "add", "make", "keep", "liven", "wake", "spread", "crisp", "save", "cure", "solv", "put":
 	case "have", "of":
 		// "would have melted it away"
 		k := j + 1
@@ -274,6 +274,9 @@ func (d reasons) remedy(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[j+1]
+	if tokens[j].norm == "put" {
+		return j+2 < len(tokens) && tokens[j+2].norm == "right" // "another spoon of sugar would put that right"
+	}
 	if tokens[j].stem == "have" || tokens[j].in("of") {
 		return false
 	}

@@ -19,6 +19,8 @@ func (d reasons) so(tokens []token, i int) bool {
 		return false
 	}
 	switch {
+	case n.in("much", "many") && i > 0 && i+2 < len(tokens) && tokens[i+2].norm == "that":
+		return true // "it had swelled so much that the spoon stood up"
 	case i == 0 && n.norm == "next", n.in("noone", "nobody", "everyone", "everybody") && i > 0:
 		return true
 	case n.norm == "as" && i+3 < len(tokens) && tokens[i+2].norm == "not" && tokens[i+3].norm == "to":
@@ -275,4 +277,36 @@ func asideBefore(tokens []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// endsRule reports whether "otherwise" closes a clause that tells what always
+// happens or would: "the dough gets stuck otherwise", "it goes stringy
+// otherwise". Behind the past it means "apart from that".
+func endsRule(tokens []token, i int) bool {
+	if i+1 < len(tokens) && !tokens[i+1].pause() && tokens[i+1].norm != ")" {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-8; j-- {
+		t := &tokens[j]
+		if t.pause() || t.tag == "VBD" {
+			return false
+		}
+		if t.tagIn("VBZ", "VBP") || t.in("would", "'d", "will", "'ll") {
+			return !linkingVerb(t.norm) || t.in("goes", "go", "gets", "get", "turns", "turn")
+		}
+	}
+	return false
+}
+
+// apartFromThat: "otherwise I got by on my own": what a person did besides,
+// not what would have come about.
+func apartFromThat(tokens []token, i int) bool {
+	if i+2 >= len(tokens) || !tokens[i+1].human() {
+		return false
+	}
+	v := i + 2
+	for v < len(tokens) && v < i+4 && tokens[v].isAdv() {
+		v++
+	}
+	return v < len(tokens) && tokens[v].tag == "VBD" && !tokens[v].in("had", "'d", "would", "could", "might") && !negatedVerb(tokens, v)
 }

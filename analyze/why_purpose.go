@@ -178,6 +178,12 @@ func mishap(t *token) bool {
 	return t.in("slipped", "fell", "burnt", "burned", "dried", "caught", "spilt", "spilled", "dropped", "boiled", "split", "curdled", "tripped", "hurt", "melted", "overcooked", "stuck", "broke", "skidded", "scorched", "went")
 }
 
+// movedOn reports whether "went" at token i only tells where a thing was put:
+// "before it went in the tin", not "before it went hard".
+func movedOn(tokens []token, i int) bool {
+	return tokens[i].norm == "went" && (i+1 >= len(tokens) || tokens[i+1].in("in", "into", "on", "to", "back", "even") || tokens[i+1].norm == "under")
+}
+
 // passiveWithInfinitive reports whether a verb form is followed by an
 // infinitive that tells what is said, thought or allowed, not an end.
 func passiveWithInfinitive(w string) bool {
