@@ -25,7 +25,7 @@ func (d backing) read(r *reading) {
 // backed reports whether the judged thing is told of.
 func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	if v.to+1 < len(s.tokens) && s.tokens[v.to].norm == "to" && s.tokens[v.to+1].in("have", "see", "cook", "watch", "hear", "spend", "get", "work") {
-		return false // "it was lovely to have you": of the day, not of the dish
+		return sawThemDo(s.tokens, v.to+1) // "it was lovely to have you": of the day, not of the dish
 	}
 	if namesWhat(s, v) {
 		return true
@@ -37,6 +37,9 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	if soFar(s.tokens, v) || thanThat(s, v) {
 		return true
 	}
+	if (j.of == judgedTime || j.of == judgedFood && j.topic == "") && next != nil && tellsHowItGoes(next.tokens) {
+		return true
+	}
 	switch j.of {
 	case judgedThing:
 		return false
@@ -46,6 +49,17 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
 	return describes(s, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
+}
+
+// sawThemDo reports whether the verb at token i leads to what somebody was seen
+// or heard to do ("good to see her wearing gloves").
+func sawThemDo(tokens []token, i int) bool {
+	for k := i + 1; k+1 < len(tokens) && k <= i+3; k++ {
+		if tokens[k].human() {
+			return tokens[k+1].tagIn("VBG", "VB")
+		}
+	}
+	return false
 }
 
 // thatClause reports whether what somebody did follows the judgement ("it was
@@ -60,6 +74,9 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 	if v.to+1 < len(s.tokens) && s.tokens[v.to].in("point", "points", "bits", "things") && s.tokens[v.to+1].pause() {
 		return true
 	}
+	if bestBitWas(s.tokens, v) {
+		return true
+	}
 	if v.to >= len(s.tokens) || s.tokens[v.to].norm != ":" {
 		return false
 	}
@@ -71,11 +88,25 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 	return false
 }
 
+// bestBitWas reports whether it is named what was best or worst: "the best bit
+// was the skin", "the worst part was chopping them".
+func bestBitWas(tokens []token, v *vagueWord) bool {
+	at := v.to
+	if !tokens[v.to-1].in("best", "worst", "nicest", "hardest") || at+2 >= len(tokens) || !tokens[at].in("bit", "part", "thing", "bits", "parts") {
+		return false
+	}
+	if !plainBe(tokens[at+1].norm) {
+		return false
+	}
+	next := &tokens[at+2]
+	return next.tagIn("DT", "PRP$", "VBG", "WRB", "WP") || next.isNoun()
+}
+
 // describes reports whether the judgement's own sentence tells how the judged
 // food was.
 func describes(s *sentence, j judgement) bool {
 	for _, g := range s.signs {
-		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from || familiar(s.tokens, g) {
+		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from || familiar(s.tokens, g) || ownVerb(s.tokens, j, g) {
 			continue
 		}
 		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && sameFood(s.tokens, j, g.from, g.to) {
@@ -87,17 +118,55 @@ func describes(s *sentence, j judgement) bool {
 			return true
 		}
 	}
-	return elaborated(s, j) || namesTaste(s.tokens, j)
+	return elaborated(s, j) || namesTaste(s.tokens, j) || dressedWith(s.tokens, j)
+}
+
+// dressedWith reports whether it is told what a dish was laid out or dressed with
+// ("presentation was great, with parsley on top").
+func dressedWith(tokens []token, j judgement) bool {
+	if !j.deeds || j.sense != lexicon.Sight {
+		return false
+	}
+	for k := j.to; k+1 < len(tokens) && k <= j.to+1; k++ {
+		if tokens[k].norm != "with" {
+			continue
+		}
+		for n := k + 1; n < len(tokens) && n <= k+4; n++ {
+			if tokens[n].kind == lexicon.Ingredient || tokens[n].kind == lexicon.PartNoun {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// ownVerb reports whether a sign is nothing but the verb that is judged ("it
+// thickened nicely"): how it thickened stays untold.
+func ownVerb(tokens []token, j judgement, g sign) bool {
+	at := j.from - 1
+	for at > 0 && tokens[at].isAdv() {
+		at--
+	}
+	return at >= 0 && tokens[j.from].isAdv() && tokens[at].isVerb() && g.to == at+1 && g.from >= at-1
 }
 
 // namesTaste reports whether it is told what the food smelt or tasted of
 // ("smelt lovely, of oranges").
 func namesTaste(tokens []token, j judgement) bool {
+	if j.sense != lexicon.Smell && j.sense != lexicon.Tongue {
+		return false
+	}
 	at := j.to
-	if at < len(tokens) && tokens[at].norm == "," {
+	if at < len(tokens) && (tokens[at].norm == "," || namesSense(&tokens[at])) {
+		at++ // "a nice kick from the ginger"
+	}
+	if at+1 >= len(tokens) || !tokens[at].in("of", "from") {
+		return false
+	}
+	if tokens[at+1].tag == "DT" && at+2 < len(tokens) {
 		at++
 	}
-	return (j.sense == lexicon.Smell || j.sense == lexicon.Tongue) && at+1 < len(tokens) && tokens[at].norm == "of" && (tokens[at+1].isNoun() || tokens[at+1].isAdj())
+	return tokens[at+1].isNoun() || tokens[at+1].isAdj()
 }
 
 // familiar reports a likeness to a place or a person ("like my uncle's shop"):
@@ -187,7 +256,7 @@ func closeTo(tokens []token, j judgement, i int) bool {
 // food: no other part is its subject, and "but" with another subject does not
 // stand between.
 func sameFood(tokens []token, j judgement, i, to int) bool {
-	if contrasted(tokens, j, i) {
+	if contrasted(tokens, j, i) || otherOfSome(tokens, j, i) {
 		return false
 	}
 	if j.topic == "" {
@@ -209,6 +278,21 @@ func sameFood(tokens []token, j judgement, i, to int) bool {
 	}
 	_, sense := senseOfNoun(t.norm)
 	return sense || singular(t.norm) == singular(j.topic) || !t.kind.Food() && n > j.from || n > j.to && ofWhole(tokens, n)
+}
+
+// otherOfSome reports whether another one of several is named between the
+// judgement of one and the description at token i ("the first one was rubbish
+// but the second was golden").
+func otherOfSome(tokens []token, j judgement, i int) bool {
+	if !someOf(j.topic) {
+		return false
+	}
+	for k := j.to; k < i && k < j.to+reach; k++ {
+		if someOf(tokens[k].norm) && tokens[k].norm != j.topic {
+			return true
+		}
+	}
+	return false
 }
 
 // ofWhole reports whether the noun at token n names, after no "and" or "but", what any food
@@ -271,141 +355,4 @@ func firstVerb(tokens []token, from, to int) int {
 		}
 	}
 	return -1
-}
-
-// onTheWay reports whether the description at token i is of a state on the way
-// and not of the finished dish: what somebody worked towards ("whisked it till
-// it was pale") or did to it ("rolled it into thin ropes").
-func onTheWay(tokens []token, i int) bool {
-	start := clauseStart(tokens, i)
-	if start > 0 && tokens[start-1].in("until", "till", "til") || whileSo(tokens, i) {
-		return true
-	}
-	if predicateOf(tokens, i) >= 0 {
-		return false
-	}
-	for k := i - 1; k >= start; k-- {
-		if tokens[k].tagIn("VBD", "VBP", "VBZ") {
-			n := subject(tokens, k)
-			return tokens[k].card.works && n >= 0 && tokens[n].human()
-		}
-	}
-	return false
-}
-
-// whileSo reports whether the description at token i only tells when ("great with
-// custard while still hot").
-func whileSo(tokens []token, i int) bool {
-	for k := i - 1; k >= 0 && k >= i-2; k-- {
-		if tokens[k].in("while", "when", "whilst") {
-			return tokens[i].in("hot", "warm", "cold", "cool", "fresh", "young")
-		}
-		if !tokens[k].isAdv() {
-			return false
-		}
-	}
-	return false
-}
-
-// descriptionGoesOn reports whether the next sentence tells how the judged food
-// was.
-func descriptionGoesOn(next *sentence, j judgement) bool {
-	if j.alone && (startsWithHeading(next.tokens) || humanFirst(next.tokens)) || !goesOn(next, j.topic) {
-		return false
-	}
-	if j.sense == "" && len(next.tokens) > 2 && next.tokens[0].in("it", "they") && happened(next.tokens, 1) {
-		return true // "The first was a disaster. It stuck and I broke it."
-	}
-	if j.sense == lexicon.Sight && j.deeds && (happened(next.tokens, 1) || happened(next.tokens, 2)) {
-		return true // "Plating was poor. The stew slid to one side."
-	}
-	if (j.sense == "" || j.sense == lexicon.Tongue) && (findsTaste(next.tokens) || lacksSomething(next.tokens)) {
-		return true
-	}
-	for _, g := range next.signs {
-		switch {
-		case g.area == lexicon.Improvement:
-			return false // a wish for next time tells nothing of what was judged
-		case g.told && resultArea(g.area) && (j.sense == "" || j.sense.Area() == g.area) && !onTheWay(next.tokens, g.from):
-			return true
-		}
-	}
-	return false
-}
-
-// findsTaste reports whether a sentence tells what was tasted in the food ("you
-// got the cumin first", "I could taste the lemon").
-func findsTaste(tokens []token) bool {
-	for i := 1; i+1 < len(tokens) && i < 6; i++ {
-		t := &tokens[i]
-		if !(t.in("get", "got") && tokens[i-1].in("you", "can", "could") || t.in("taste") && tokens[i-1].in("can", "could", "really")) {
-			continue
-		}
-		for k := i + 1; k < len(tokens) && k <= i+4; k++ {
-			if tokens[k].kind == lexicon.Ingredient {
-				return k+1 == len(tokens) || !tokens[k+1].in("out", "from", "in", "ready", "off", "on")
-			}
-		}
-	}
-	return false
-}
-
-// humanFirst reports whether the sentence opens with what somebody does.
-func humanFirst(tokens []token) bool {
-	for i := 0; i < len(tokens) && i < 4; i++ {
-		if tokens[i].human() {
-			return true
-		}
-		if tokens[i].isVerb() || tokens[i].isNoun() {
-			return false
-		}
-	}
-	return false
-}
-
-// nameFirst reports whether the sentence opens with what can only be a name
-// ("Aoife had the griddle hot").
-func nameFirst(tokens []token) bool {
-	return len(tokens) > 2 && tokens[0].isNoun() && tokens[0].kind == lexicon.NoKind && !tokens[0].describes() && tokens[1].tagIn("VBD", "VBZ")
-}
-
-// lacksSomething reports whether a sentence opens with what the food wanted
-// ("Needed more salt", "It could do with chilli").
-func lacksSomething(tokens []token) bool {
-	for i := 0; i < len(tokens) && i < 3; i++ {
-		switch {
-		case tokens[i].human():
-			return false
-		case tokens[i].in("need", "needs", "needed", "want", "wants", "wanted", "lacked", "lacks", "lacking", "missing") || tokens[i].norm == "do" && i > 0 && tokens[i-1].norm == "could":
-			for k := i + 1; k < len(tokens) && k <= i+4; k++ {
-				if tokens[k].kind == lexicon.Ingredient {
-					return true
-				}
-			}
-		}
-	}
-	return false
-}
-
-// goesOn reports whether a sentence can still speak of the topic: its first
-// word for a thing is no other part of the food.
-func goesOn(s *sentence, topic string) bool {
-	if topic == "" || len(s.tokens) > 0 && s.tokens[0].describes() {
-		return true
-	}
-	for i := range s.tokens {
-		t := &s.tokens[i]
-		switch {
-		case t.in("it", "this", "that"):
-			return true
-		case t.in("they", "these", "them"):
-			return singular(topic) != topic || topic == "rest" || topic == "other"
-		case t.human() || t.norm == "mine":
-			return false
-		case t.kind.Food() && !t.describes():
-			_, sense := senseOfNoun(t.norm)
-			return sense || singular(t.norm) == singular(topic)
-		}
-	}
-	return true
 }

@@ -45,7 +45,7 @@ func workGoesOn(next *sentence, j judgement) bool {
 		return false
 	}
 	if j.area != "" {
-		return tellsOf(next, j.area)
+		return tellsOf(next, j.area) || j.area == lexicon.Organisation && outOfTime(next.tokens)
 	}
 	if j.of == judgedPerson && (humanFirst(next.tokens) || nameFirst(next.tokens)) && actBefore(next.tokens, min(len(next.tokens), reach/2)) {
 		return true // "She did well. She put the hot tray down on a mat"
@@ -58,6 +58,17 @@ func workGoesOn(next *sentence, j judgement) bool {
 	}
 	for _, a := range workAreas() {
 		if tellsOf(next, a) {
+			return true
+		}
+	}
+	return false
+}
+
+// outOfTime reports whether a sentence tells what was ready when ("the potatoes
+// were cold by the time the fish was done").
+func outOfTime(tokens []token) bool {
+	for i := 1; i+2 < len(tokens); i++ {
+		if tokens[i].norm == "by" && tokens[i+1].norm == "the" && tokens[i+2].norm == "time" || tokens[i].in("before", "while", "after") && i > 2 && tokens[i+1].tagIn("DT", "PRP$") {
 			return true
 		}
 	}

@@ -181,6 +181,9 @@ func denying([]token, candidate) bool { return false }
 // otherTime reports whether the clause speaks of a dish made before.
 func otherTime(tokens []token, i int) bool {
 	for j := clauseStart(tokens, i); j < i; j++ {
+		if j > 0 && tokens[j-1].in("than", "from", "unlike", "to", "like", "since") {
+			continue // "worse than last time as the middle sank": of today's
+		}
 		if tokens[j].in("last", "previous", "previously", "usually", "normally") && j+1 < len(tokens) && (tokens[j+1].kind == lexicon.Time || tokens[j+1].in("time", "week", "month", "one", "ones", "batch") || tokens[j].norm != "last") {
 			return true
 		}

@@ -57,6 +57,9 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.area = judgedArea(tokens, v)
 		return j
 	}
+	if tokens[v.to-1].in("disaster", "catastrophe", "fail", "shambles", "flop", "nightmare", "fiasco") {
+		j.deeds = true // what was done to it tells of it: "a disaster, I dropped it"
+	}
 	if p := predicateOf(tokens, v.from); p >= 0 {
 		j.sense, _ = senseOfVerb(tokens[p].norm)
 		if n := subject(tokens, p); n >= 0 {
@@ -78,6 +81,9 @@ func (j *judgement) byNote(tokens []token) {
 		}
 		if t := &tokens[i]; t.in("bit", "touch", "little") {
 			return // "bit samey": how much
+		} else if i > 0 && t.in("batch", "one", "lot", "try", "go") && someOf(tokens[i-1].norm) {
+			j.topic = tokens[i-1].norm // "second batch tidy"
+			return
 		} else if t.isNoun() && t.kind.Food() {
 			j.topic = topicOf(t)
 			return

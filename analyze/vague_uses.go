@@ -11,6 +11,9 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || tokens[i+1].describes()) {
 		return false // "dead colourful": very
 	}
+	if slangBefore(tokens, i) {
+		return true
+	}
 	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
@@ -38,6 +41,30 @@ func (d judging) saidOf(tokens []token, i int) bool {
 		return i+1 < len(tokens) && tokens[i+1].norm == "at" // "my mate was pants at helping"
 	}
 	return s >= 0 && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && (tokens[s].kind != lexicon.Other || tokens[s].in("thing", "lot"))
+}
+
+// slangBefore reports whether slang at token i stands before a dish, a part or
+// what names a sense, behind an article or a word of degree ("a banging curry",
+// "some peng wings", "had a weird taste"). Words that also name a thing or tell
+// how much are left out: a mint sauce, a class teacher, dead meat.
+func slangBefore(tokens []token, i int) bool {
+	if i == 0 || i+1 >= len(tokens) || !tokens[i].in("banging", "bangin", "lush", "peng", "bussin", "bussing", "minging", "mingin", "grim", "rank", "wicked", "weird", "horrid", "grotty", "manky", "strange", "odd", "iconic", "insane", "elite", "unreal", "mega", "funky", "gnarly", "savage", "brutal", "sick", "cursed") {
+		return false
+	}
+	if prev := &tokens[i-1]; !prev.in("a", "an", "some", "such", "proper", "well", "really", "very", "right", "most", "dead", "pretty", "this", "that", "my", "was", "slightly", "bit", "kinda") {
+		return false
+	}
+	h := phraseHead(tokens, i)
+	if h < 0 || h > i+3 {
+		return false
+	}
+	if namesSense(&tokens[h]) {
+		return true
+	}
+	if tokens[i].in("odd", "strange", "sick") {
+		return false // "the odd crumb", "a strange lump"
+	}
+	return tokens[h].kind == lexicon.DishNoun || tokens[h].in("bit", "food", "meal", "tea", "dinner", "grub", "scran", "stuff", "job", "effort")
 }
 
 // lastRemark reports whether the word at token i is all that is said behind the
@@ -95,12 +122,38 @@ func measures(tokens []token, from, to int) bool {
 		return true // "pretty good", "super wet": how much
 	case t.in("awfully", "terribly", "horribly", "amazingly", "insanely", "incredibly", "unbelievably", "remarkably", "extraordinarily", "exceptionally", "shocking", "shockingly") && quality:
 		return true // "awfully hot"
+	case t.in("nice", "lovely") && next.norm == "and" && ofManner(tokens, from):
+		return true // "rose nice and high", "chop it nice and fine"
 	case t.norm == "good" && next.norm == "and" && to+1 < len(tokens) && tokens[to+1].describes():
 		return true // "good and hot": thoroughly
 	case t.in("fine", "finer") && next.kind == lexicon.Tool:
 		return true
 	}
 	return t.in("smashing", "cracking", "banging", "belting", "touching") && (next.tagIn("DT", "PRP$") || next.in("them", "it", "up", "open"))
+}
+
+// ofManner reports whether what "nice and" leads to tells how something was
+// done, moved or kept, and not how the food was: it is tied to no food by a verb
+// of being and stands before no noun, but belongs to a verb ("roll it nice and
+// thin"), or it is said of a thing ("the oven was nice and hot").
+func ofManner(tokens []token, i int) bool {
+	if i+2 >= len(tokens) || !tokens[i+2].word || phraseHead(tokens, i+2) >= 0 {
+		return false
+	}
+	v := predicateOf(tokens, i)
+	if v < 0 {
+		for k := i - 1; k >= max(clauseStart(tokens, i), i-reach); k-- {
+			if tokens[k].isVerb() || k == clauseStart(tokens, i) && tokens[k].card != nil && tokens[k].card.works {
+				return true
+			}
+		}
+		return false
+	}
+	if tokens[v].in("keep", "kept", "stay", "stayed") {
+		return true
+	}
+	s := subject(tokens, v)
+	return s >= 0 && tokens[s].inert() && !tokens[s].human()
 }
 
 // ofState reports a word that tells of somebody's health, mood or lot: "I felt
