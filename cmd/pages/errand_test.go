@@ -247,6 +247,9 @@ func TestATextIsSavedAndOpenedInTheBrowser(t *testing.T) {
 			assert.Equal(t, text, strings.ReplaceAll(string(saved), "\r\n", "\n"))
 			kept := filepath.Join(dir, "kept.txt")
 			require.NoError(t, os.WriteFile(kept, saved, 0o600))
+			// Another tab: a navigation that turned into a download counts as
+			// aborted, at times only once the next one has begun.
+			on = open(t, b, home, how)
 			on.visit("/feedback")
 			on.do(`document.querySelectorAll("details").forEach(d => d.open = true)`)
 			on.run(chromedp.SetUploadFiles(chromedp.CSS("#file"), []string{kept}))
