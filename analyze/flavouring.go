@@ -10,7 +10,7 @@ import (
 func flavouring(t *token) bool {
 	switch singular(t.norm) {
 	case "salt", "sugar", "pepper", "seasoning", "spice", "vinegar", "lemon", "lime", "garlic", "ginger", "chilli", "chili", "cumin", "cinnamon", "nutmeg", "clove",
-		"vanilla", "mustard", "mint", "basil", "coriander", "thyme", "rosemary", "sage", "parsley", "dill", "cardamom", "turmeric", "paprika", "honey", "onion", "soy", "curry":
+		"vanilla", "mustard", "mint", "basil", "coriander", "thyme", "rosemary", "sage", "parsley", "dill", "cardamom", "turmeric", "paprika", "honey", "onion", "soy", "curry", "cayenne", "fennel", "aniseed", "saffron", "oregano", "tarragon", "chive", "caraway", "ajwain", "lemongrass", "peppercorn", "horseradish", "wasabi", "treacle", "cinamon", "allspice", "mace", "tamarind", "harissa", "pesto", "zest":
 		return true
 	}
 	return false

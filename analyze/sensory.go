@@ -62,7 +62,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	var found []candidate
 	end := 0 // of the last one found
 	for _, c := range s.listed {
-		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || cameOut(tokens, c) || d.inPassing(tokens, c) || !d.describesFood(tokens, c) {
+		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || cameOut(tokens, c) || hardWork(tokens, c.from) || atThePoint(tokens, c) || hotFat(tokens, c) || d.inPassing(tokens, c) || !d.describesFood(tokens, c) {
 			continue
 		}
 		found = append(found, c)
@@ -121,6 +121,9 @@ func joins(tokens []token, a, b candidate) bool {
 	if last.isNoun() && (first.tag == "VBN" || first.tag == "VBD") {
 		return false
 	}
+	if last.norm == "one" && sizeWord(first) {
+		return true // "spread into one | giant"
+	}
 	if endsInVerb(tokens, a) {
 		// "went dark | brown": the colour goes on.
 		return last.in("dark", "pale", "light", "deep", "bright") && sharesSense(a, b)
@@ -160,7 +163,7 @@ func endsInVerb(tokens []token, c candidate) bool {
 // that follows: "strong orange", "creamy white".
 func shades(tokens []token, a, b candidate) bool {
 	return a.to-a.from == 1 && len(b.readings) == 1 && b.readings[0].sense == lexicon.Sight &&
-		tokens[a.from].in("strong", "deep", "light", "dark", "rich", "warm", "dusty", "creamy", "muddy", "pale", "dull", "intense", "soft") &&
+		tokens[a.from].in("strong", "deep", "light", "dark", "rich", "warm", "dusty", "creamy", "muddy", "pale", "dull", "intense", "soft", "toasty", "burnt", "brick", "buttery") &&
 		!(tokens[a.from].norm == "soft" && b.to < len(tokens) && tokens[b.to].isNoun() && tokens[b.to].kind.Food())
 }
 

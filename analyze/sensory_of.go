@@ -15,6 +15,9 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
 		return c.to-c.from > 1
 	}
+	if reeks(t.norm) && c.from > 0 && tokens[c.from-1].kind == lexicon.Place {
+		return true // "the whole house stank"
+	}
 	if c.to-c.from == 1 && calledSo(tokens, c.from) {
 		return false
 	}

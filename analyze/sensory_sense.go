@@ -235,6 +235,12 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
 		return lexicon.Touch, true
 	}
+	if s, ok := headTaste(tokens, c); ok {
+		return s, true
+	}
+	if topOf(tokens, c) {
+		return lexicon.Sight, true
+	}
 	if u, ok := d.words.lex.Reading.Usual[form]; ok && !offers(u) {
 		return u, true
 	}
@@ -302,7 +308,7 @@ func senseOfVerb(w string) (lexicon.Sense, bool) {
 	switch {
 	case strings.HasPrefix(w, "tast"):
 		return lexicon.Tongue, true
-	case strings.HasPrefix(w, "smel"):
+	case strings.HasPrefix(w, "smel"), reeks(w):
 		return lexicon.Smell, true
 	case strings.HasPrefix(w, "look"):
 		return lexicon.Sight, true
@@ -310,6 +316,15 @@ func senseOfVerb(w string) (lexicon.Sense, bool) {
 		return lexicon.Touch, true
 	}
 	return "", false
+}
+
+// reeks reports whether a verb tells of a strong smell.
+func reeks(w string) bool {
+	switch w {
+	case "stank", "stinks", "stunk", "stink", "stinking", "reeked", "reeks", "reeking", "honked", "honks", "honking", "ponged", "pongs", "whiffed", "wafted":
+		return true
+	}
+	return false
 }
 
 // senseOfNoun returns the sense that a noun names.
@@ -328,86 +343,3 @@ func senseOfNoun(w string) (lexicon.Sense, bool) {
 }
 
 func singular(w string) string { return strings.TrimSuffix(w, "s") }
-
-// seenThickness reports whether thin or thick tells how deep a solid thing is,
-// which is seen: "thin pancakes", "the base was thin", "thick slices". Of a
-// liquid the same words tell how it pours. Where no noun decides, "they" are
-// pieces, and so are things with lacy edges or what was rolled, spread or
-// stretched; "it" is more often a liquid.
-func seenThickness(tokens []token, c candidate) bool {
-	t := &tokens[c.from]
-	thin := t.in("thin", "thinner", "thinnest")
-	if c.to-c.from != 1 || !thin && !t.in("thick", "thicker", "thickest") {
-		return false
-	}
-	if at := thicknessOf(tokens, c); at >= 0 {
-		switch singular(tokens[at].norm) {
-		case "slice", "strip", "ribbon", "chip", "ring", "piece", "wedge", "noodle", "sheet", "strand":
-			return true
-		case "base", "crust", "skin", "pancake", "crepe", "crêpe", "wafer", "wrap", "tortilla", "chapati", "poppadom", "pasta", "edge", "middle", "topping", "layer", "rim", "disc", "biscuit", "cookie", "roti", "flatbread":
-			return thin && !feltTogether(tokens, c)
-		case "they", "them", "some", "one", "rest", "other", "hers", "his", "theirs":
-			return thin
-		}
-		if tokens[at].isNoun() {
-			return false
-		}
-	}
-	return thin && (spreadBefore(tokens, c.from) || besideLacy(tokens, c))
-}
-
-// thicknessOf returns the noun or pronoun that thin or thick is said of, or -1.
-func thicknessOf(tokens []token, c candidate) int {
-	if at := phraseHead(tokens, c.from); at >= 0 && tokens[c.to].norm != "as" {
-		return at
-	}
-	if v := predicateOf(tokens, c.from); v >= 0 {
-		return subject(tokens, v)
-	}
-	if c.from > 0 && tokens[c.from-1].isNoun() {
-		return c.from - 1 // "Base thin and crisp"
-	}
-	return -1
-}
-
-// spreadBefore reports whether a verb of spreading stands before token i in its
-// clause: "it spread out thin", "you rolled it so thin".
-func spreadBefore(tokens []token, i int) bool {
-	for j := max(0, i-9); j < i; j++ {
-		switch tokens[j].stem {
-		case "spread", "roll", "stretch", "flatten", "tilt":
-			return true
-		}
-	}
-	return false
-}
-
-// besideLacy reports whether a word of lace or glass stands near.
-func besideLacy(tokens []token, c candidate) bool {
-	for j := max(0, c.from-3); j < len(tokens) && j <= c.to+6; j++ {
-		if tokens[j].in("lacy", "lacey", "frilly", "see-through") {
-			return true
-		}
-	}
-	return false
-}
-
-// feltTogether reports whether the word stands with another one of touch before
-// the same noun ("a thin, brittle crust"): then both are felt.
-func feltTogether(tokens []token, c candidate) bool {
-	return c.to+1 < len(tokens) && tokens[c.to].in(",", "and") && phraseHead(tokens, c.from) > c.to+1 && attributive(tokens, c.from)
-}
-
-// smoothWithout reports whether bubbles are denied beside a word of smoothness,
-// so that the tongue misses them: "silky, no bubbles at all".
-func smoothWithout(tokens []token, i int) bool {
-	if !denied(tokens, i) && !(i > 0 && tokens[i-1].in("no", "one", "a", "single")) {
-		return false
-	}
-	for j := max(0, i-8); j < i; j++ {
-		if strings.HasPrefix(tokens[j].norm, "smooth") || strings.HasPrefix(tokens[j].norm, "silk") || tokens[j].in("velvety", "creamy") {
-			return true
-		}
-	}
-	return false
-}

@@ -29,6 +29,10 @@ func (d sensing) process(tokens []token, c candidate) bool {
 		prev = &tokens[c.from-1]
 	}
 	switch {
+	case t.norm == "burning" && t.tag == "VBG" && c.to-c.from == 1 && c.from > 1 && plainBe(prev.norm) && !mouthNear(tokens, c.from):
+		return true // "the onion was burning"
+	case t.in("freezing", "burning", "bubbling", "boiling") && t.tag == "VBG" && c.to-c.from == 1 && c.from > 1 && plainBe(prev.norm) && during(tokens, c.from):
+		return true // "while it was freezing"
 	case t.in("rise", "rising", "prove", "bubble", "bubbling", "swell", "swells", "soften", "thicken", "melt", "wilt", "wilts", "simmer", "sizzle", "froth") && c.to-c.from == 1:
 		if t.tag == "VB" && !prev.in("not", "n't", "never") && !afterSubject(tokens, c.from) {
 			return true
@@ -50,6 +54,28 @@ func (d sensing) process(tokens []token, c candidate) bool {
 	return false
 }
 
+// mouthNear reports whether a part of the mouth is named a few words before
+// token i.
+func mouthNear(tokens []token, i int) bool {
+	for j := max(0, i-4); j < i; j++ {
+		if tokens[j].in("mouth", "tongue", "throat", "lips") {
+			return true
+		}
+	}
+	return false
+}
+
+// during reports whether the clause of token i tells only when.
+func during(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	for j := max(0, start-1); j < i; j++ {
+		if tokens[j].in("while", "when", "whilst", "as", "if") {
+			return true
+		}
+	}
+	return false
+}
+
 // picksOut reports whether a word of size only picks out which part or which
 // piece is meant: "the thick end", "the big ones", "the thinner part".
 func picksOut(tokens []token, c candidate) bool {
@@ -58,32 +84,6 @@ func picksOut(tokens []token, c candidate) bool {
 	}
 	return tokens[c.from].in("thick", "thicker", "thickest", "thin", "thinner", "thinnest", "big", "bigger", "biggest", "small", "smaller", "smallest", "large", "larger", "largest", "short", "long", "little", "fat", "wide", "wider", "flat") &&
 		tokens[c.to].in("end", "ends", "part", "parts", "bit", "bits", "one", "ones")
-}
-
-// manner reports whether round or flat tells how something was moved or lay
-// ("turn the tins round", "wipe it round", "held flat on top") and not the shape
-// of the food: it stands before no noun, no quality is tied to it, and no verb
-// before it tells what became of the food ("was round", "fell flat").
-func manner(tokens []token, c candidate) bool {
-	if c.to-c.from != 1 || !tokens[c.from].in("round", "flat") {
-		return false
-	}
-	if c.to < len(tokens) && (tokens[c.to].norm == "'s" || tokens[c.from].norm == "round" && tokens[c.to].in("the", "them", "it", "my", "every")) ||
-		c.from > 0 && tokens[c.from].norm == "round" && tokens[c.from-1].in("it", "them", "round") ||
-		c.to+1 < len(tokens) && tokens[c.to].norm == "and" && tokens[c.to+1].norm == tokens[c.from].norm {
-		return true // the flat's kitchen, "pooled round them", "wipe it round"
-	}
-	if phraseHead(tokens, c.from) >= 0 && tokens[c.from].isAdj() {
-		return false
-	}
-	for j := c.from - 1; j >= 0 && !tokens[j].pause(); j-- {
-		t := &tokens[j]
-		if t.isAdv() || t.isAdj() || t.in("a", "bit", "little", "touch", "tad", "and", "not", "n't", "as", "all", "of", "out") {
-			continue
-		}
-		return !(linkingVerb(t.norm) || t.in("fell", "fall", "sank", "stay", "ended", "lay", "sat", "baked", "spread")) && (t.isVerb() || j > 0 && clauseVerb(tokens, j))
-	}
-	return false
 }
 
 // event reports whether the candidate is a verb for what befalls food, which
@@ -261,36 +261,6 @@ func (d sensing) listed(tokens []token, i int) bool {
 		}
 		if tokens[j].describes() && phraseHead(tokens, max(i, j)) < 0 {
 			return true
-		}
-	}
-	return false
-}
-
-// cutTo reports whether the form tells the size something was cut, rolled or
-// made to: "cut the florets small", "slice them thinner".
-func (d sensing) cutTo(tokens []token, i int) bool {
-	if !tokens[i].in("thin", "thinner", "thick", "thicker", "small", "smaller", "big", "bigger", "large", "larger", "fine", "finer", "short", "shorter", "long", "longer", "flat", "neater", "chunky", "tiny") {
-		return false
-	}
-	if i+1 < len(tokens) && tokens[i+1].isNoun() {
-		return false
-	}
-	for j := i - 1; j >= 0 && j >= i-6; j-- {
-		if tokens[j].isNoun() && !(j == 0 && tokens[1].in("it", "them")) {
-			continue // "the slices were thicker"
-		}
-		if tokens[j].in("was", "were", "came", "turned") {
-			return false // "so it came out thin": what it was in the end
-		}
-		switch tokens[j].stem {
-		case "cut", "slice", "chop", "roll", "make", "tear", "dice", "grate", "shape", "go", "squash", "stretch":
-			if tokens[j].in("went", "made") {
-				return false
-			}
-			return true
-		}
-		if tokens[j].pause() {
-			return false
 		}
 	}
 	return false

@@ -90,7 +90,7 @@ func (d sensing) onlyTasted(tokens []token, i int, add func(int, int, lexicon.Se
 // underHeading returns the sense of a flavouring noted behind a heading that
 // names taste or smell, without a verb ("Taste: lemon, a bit of clove"), or "".
 func underHeading(tokens []token, i int) lexicon.Sense {
-	if i < 2 || !flavouring(&tokens[i]) {
+	if i < 2 || !flavouring(&tokens[i]) && !tokens[i].in("caramel", "toffee", "butterscotch", "liquorice", "marzipan", "chocolate", "coffee", "apple", "orange", "banana", "coconut", "tomato") {
 		return ""
 	}
 	sense, ok := headingSense(tokens)
@@ -113,6 +113,9 @@ func closeCrumb(tokens []token, i int) bool {
 	of := phraseHead(tokens, i)
 	if v := predicateOf(tokens, i); of < 0 && v >= 0 {
 		of = subject(tokens, v)
+	}
+	if of >= 0 && tokens[of].in("it", "'s") && of > 0 && tokens[of-1].in("inside", "middle") {
+		return true // "inside it was quite close"
 	}
 	return of >= 0 && tokens[of].in("crumb", "texture", "inside", "sponge", "bread", "loaf", "middle") && (i+1 == len(tokens) || tokens[i+1].norm != "to")
 }
