@@ -74,6 +74,26 @@ func before(tokens []token, i int) bool {
 		if tokens[j].in("ago", "back") && tokens[j-1].in("year", "years", "month", "months", "ages", "weeks", "summers", "winters", "terms") || tokens[j-1].in("old", "other") && tokens[j].in("school", "house", "week") {
 			return true // "two years ago I scalded my foot", "at my old school"
 		}
+		if tokens[j-1].norm == "used" && tokens[j].norm == "to" && j >= i-3 {
+			return true // "I used to lick the beaters"
+		}
+		if tokens[j-1].norm == "year" && tokens[j].tag == "CD" && j > 1 && tokens[j-2].norm == "in" || tokens[j-1].norm == "in" && tokens[j].in("juniors", "infants", "primary", "reception") {
+			return true // "in year 7 my chicken came out raw"
+		}
+	}
+	return longAgo(tokens, i)
+}
+
+// longAgo reports whether the time named behind token i, in its own clause, is
+// another: "I burned my arm at camp last summer".
+func longAgo(tokens []token, i int) bool {
+	for j := i + 1; j+1 < len(tokens) && j <= i+9; j++ {
+		if tokens[j].pause() || tokens[j].in("and", "but", "so", "because") {
+			return false
+		}
+		if tokens[j].norm == "last" && tokens[j+1].in("year", "summer", "winter", "autumn", "spring", "term", "christmas", "easter") {
+			return true
+		}
 	}
 	return false
 }
