@@ -1,6 +1,8 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
 
@@ -236,8 +238,27 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	} else {
 		q.area, q.group = d.untold(r, resultAreas(), doubt), "whole"
 	}
+	if d.repeated(r, v) {
+		// Which of them is meant, the word alone does not show.
+		if from, to, ok := clauseAround(r.Text, s.tokens, v.from, v.to, maxQuote); ok && to-from > v.to-v.from {
+			q.quote, q.noun = r.Text[s.tokens[from].start:s.tokens[to-1].end], ""
+		}
+	}
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
+}
+
+// repeated reports whether the text judges by the same word more than once.
+func (d asking) repeated(r *reading, v *vagueWord) bool {
+	word, n := strings.ToLower(r.Text[v.start:v.end]), 0
+	for i := range r.sentences {
+		for _, o := range r.sentences[i].vague {
+			if strings.ToLower(r.Text[o.start:o.end]) == word {
+				n++
+			}
+		}
+	}
+	return n > 1
 }
 
 func resultAreas() []lexicon.Area {

@@ -18,10 +18,15 @@ type doubt struct {
 }
 
 func newDoubt(words *vocabulary, r *reading) *doubt {
+	thens := 0
 	d := &doubt{words: words, r: r, weak: map[lexicon.Area]int{}, heard: make([]bool, len(r.sentences))}
 	for i := range r.sentences {
 		d.mark(&r.sentences[i])
 		d.heard[i] = r.sentences[i].reportsSpeech(r.Text)
+		thens += r.sentences[i].thens()
+	}
+	if thens > 1 {
+		d.weak[lexicon.Organisation]++ // "… then … then …": the order is told
 	}
 	return d
 }
@@ -46,6 +51,9 @@ func (d *doubt) mark(s *sentence) {
 		if t.tagIn("JJR", "RBR") && !(i+1 < len(s.tokens) && s.tokens[i+1].norm == "than") {
 			d.weak[lexicon.Improvement]++ // "so a lower shelf"
 		}
+		if worksTogether(s.tokens, i) {
+			d.weak[lexicon.Independence]++
+		}
 		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
 			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
 		}
@@ -60,6 +68,30 @@ func (d *doubt) mark(s *sentence) {
 	for _, h := range d.words.cues.find(s) {
 		d.weak[lexicon.Area(h.Label)]++
 	}
+}
+
+// thens counts the words that put one job behind another.
+func (s *sentence) thens() int {
+	n := 0
+	for i := range s.tokens {
+		if s.tokens[i].in("then", "afterwards", "firstly", "secondly", "finally") {
+			n++
+		}
+	}
+	return n
+}
+
+// worksTogether reports whether "we" did a job at token i: who did it is told.
+func worksTogether(tokens []token, i int) bool {
+	if tokens[i].norm != "we" {
+		return false
+	}
+	for j := i + 1; j < len(tokens) && j <= i+3 && !tokens[j].pause(); j++ {
+		if tokens[j].isVerb() && tokens[j].card.works {
+			return true
+		}
+	}
+	return false
 }
 
 // hintsAt returns the area that a word often speaks of without showing it: one

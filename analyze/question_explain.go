@@ -150,7 +150,7 @@ func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
 		}
 		told := true
 		for i := w.from; i < w.to; i++ {
-			told = told && !ofItself(s.tokens[i].norm, a)
+			told = told && !ofItself(s.tokens[i].norm, a) && !doneTo(s.tokens, i)
 		}
 		described = described || told
 	}
@@ -171,6 +171,21 @@ func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
 		return false // "heavy on the salt"; "layered tatties on top"
 	}
 	return !(first.tagIn("VBD", "VBN", "VBG", "VB", "VBP") && !first.describes() && !linkingVerb(first.norm) && !first.in("came", "went", "got", "turned"))
+}
+
+// doneTo reports whether a word of look names what the cook did to the food, and
+// no state it was in: "lamb browned in batches".
+func doneTo(tokens []token, i int) bool {
+	t := &tokens[i]
+	if !t.in("browned", "seared", "charred", "toasted", "roasted", "caramelised", "melted", "blitzed", "whipped") || !t.isVerb() {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-3; j-- {
+		if linkingVerb(tokens[j].norm) || tokens[j].in("had", "has", "got", "came") {
+			return false
+		}
+	}
+	return i+1 < len(tokens) && tokens[i+1].tagIn("IN", "DT", "PRP$", "TO")
 }
 
 // ofItself reports whether a word tells what an ingredient brings of itself,
