@@ -67,7 +67,7 @@ func workGoesOn(next *sentence, j judgement) bool {
 // outOfTime reports whether a sentence tells what was ready when ("the potatoes
 // were cold by the time the fish was done").
 func outOfTime(tokens []token) bool {
-	for i := 1; i+2 < len(tokens); i++ {
+	for i := 1; i+2 < len(tokens) && i < reach; i++ {
 		if tokens[i].norm == "by" && tokens[i+1].norm == "the" && tokens[i+2].norm == "time" || tokens[i].in("before", "while", "after") && i > 2 && tokens[i+1].tagIn("DT", "PRP$") {
 			return true
 		}

@@ -69,10 +69,12 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			if !taken[i+1] {
 				add(i+1, end, sense)
 			}
+		case t.in("size", "shape") && i > 1 && i+2 < len(tokens) && tokens[i+1].norm == "of" && tokens[i-1].norm == "the" && plainBe(tokens[i-2].norm) && !d.inertSubject(tokens, candidate{from: i - 1, to: i}):
+			add(i-1, likenessEnd(tokens, i+2), lexicon.Sight)
 		case t.in("colour", "color", "texture", "consistency", "taste", "flavour", "smell") && i+1 < len(tokens) && tokens[i+1].norm == "of" && i > 0 && tokens[i-1].tag == "DT" && (predicateOf(tokens, i) >= 0 || i > 1 && tokens[i-1].norm == "the" && tokens[i-2].in("had", "has", "with")):
 			sense, _ := senseOfNoun(t.norm)
 			add(i-1, likenessEnd(tokens, i+2), sense)
-		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || reeks(t.norm) || t.in("flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
+		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || reeks(t.norm) || t.in("aftertaste", "flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
 			d.tastedOf(tokens, i, add)
 			d.tastedThe(tokens, i, add)
 			d.onlyTasted(tokens, i, add)
@@ -92,6 +94,12 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			add(i, i+1, underHeading(tokens, i))
 		case chewOf(tokens, i):
 			add(i, i+1, lexicon.Touch)
+		case offSpoon(tokens, i) > 0:
+			add(i, offSpoon(tokens, i), lexicon.Touch)
+		case bloodLeft(tokens, i):
+			add(i, i+1, lexicon.Sight)
+		case allIGot(tokens, i):
+			add(i, i+1, lexicon.Tongue)
 		case coats(tokens, i) > 0:
 			add(i, coats(tokens, i), lexicon.Touch)
 		case tasteWas(tokens, i) != "":

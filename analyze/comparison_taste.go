@@ -22,7 +22,7 @@ func (d sensing) tastedOf(tokens []token, i int, add func(int, int, lexicon.Sens
 	if j < len(tokens) && plainBe(tokens[j].norm) {
 		j++ // "the smell was mainly of orange"
 	}
-	for j < len(tokens) && j <= i+5 && (tokens[j].isAdv() || tokens[j].in("mostly", "mainly", "strongly", "a", "bit", "really", "lot", "only", "just", "faintly")) {
+	for j < len(tokens) && j <= i+5 && (tokens[j].isAdv() || tokens[j].in("mostly", "mainly", "strongly", "more", "less", "a", "bit", "really", "lot", "only", "just", "faintly")) {
 		j++
 	}
 	if j >= len(tokens) {

@@ -62,7 +62,7 @@ func (d sensing) find(s *sentence, heading lexicon.Sense) []sensoryWord {
 	var found []candidate
 	end := 0 // of the last one found
 	for _, c := range s.listed {
-		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || cameOut(tokens, c) || hardWork(tokens, c.from) || atThePoint(tokens, c) || hotFat(tokens, c) || d.inPassing(tokens, c) || !d.describesFood(tokens, c) {
+		if c.from < end || allBlocked(blocked, c) || d.process(tokens, c) || picksOut(tokens, c) || manner(tokens, c) || cameOut(tokens, c) || hardWork(tokens, c.from) || atThePoint(tokens, c) || hotFat(tokens, c) || lumpsCut(tokens, c) || d.inPassing(tokens, c) || !d.describesFood(tokens, c) {
 			continue
 		}
 		found = append(found, c)

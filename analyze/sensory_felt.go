@@ -110,3 +110,39 @@ func fillsRoom(tokens []token, i int) bool {
 	}
 	return false
 }
+
+// offSpoon returns where a phrase ends that begins with the verb at token i and
+// tells how something left the spoon ("dropped off the spoon slowly"), or -1.
+func offSpoon(tokens []token, i int) int {
+	if !tokens[i].in("dropped", "drops", "fell", "falls", "ran", "runs", "slid", "slides", "plopped", "plops", "poured", "pours", "dripped", "drips") || i+3 >= len(tokens) || subjectIsHuman(tokens, i) {
+		return -1
+	}
+	if tokens[i+1].in("off", "from") && tokens[i+2].tagIn("DT", "PRP$") && tokens[i+3].in("spoon", "whisk", "ladle", "spatula", "fork") {
+		return i + 4
+	}
+	return -1
+}
+
+// bloodLeft reports whether "blood" at token i is told of meat ("still blood near
+// the bone", "no blood in the juices") and not of somebody's hand.
+func bloodLeft(tokens []token, i int) bool {
+	if tokens[i].norm != "blood" || i == 0 {
+		return false
+	}
+	meat := false
+	for j := max(0, i-6); j < len(tokens) && j <= i+6; j++ {
+		switch t := &tokens[j]; {
+		case t.kind == lexicon.Body && !t.in("leg", "legs", "breast"), t.in("plaster", "cut", "finger", "tap"):
+			return false
+		case t.in("bone", "juice", "juices", "middle", "inside", "meat", "chicken", "thigh", "leg", "burger", "steak", "sausage", "centre"):
+			meat = true
+		}
+	}
+	return meat
+}
+
+// allIGot reports whether the flavouring at token i was all that was tasted ("all
+// I got was salt").
+func allIGot(tokens []token, i int) bool {
+	return i > 3 && flavourNoun(&tokens[i]) && plainBe(tokens[i-1].norm) && tokens[i-2].in("got", "get") && tokens[i-4].norm == "all"
+}

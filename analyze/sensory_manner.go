@@ -91,7 +91,7 @@ func hardWork(tokens []token, i int) bool {
 	if !tokens[i].in("hard", "harder") {
 		return false
 	}
-	if i+1 < len(tokens) && tokens[i+1].in("to", "part", "bit", "end", "job", "work", "because", "cos", "keeping") {
+	if i+1 < len(tokens) && (tokens[i+1].in("to", "job", "work", "because", "cos", "keeping") || tokens[i+1].in("part", "bit", "end") && i > 0 && tokens[i-1].norm == "the") {
 		return true
 	}
 	for j := i - 1; j >= 0 && j >= i-5 && !tokens[j].pause(); j-- {

@@ -15,6 +15,9 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 	case "IN", "DT", "PRP", "PRP$", "CC", "TO", "MD", "RP", "WDT", "WRB", "EX":
 		return c.to-c.from > 1
 	}
+	if strings.HasSuffix(t.norm, "ing") && heardDoing(tokens, c.from) {
+		return true // "you could hear the crust crackling"
+	}
 	if reeks(t.norm) && c.from > 0 && tokens[c.from-1].kind == lexicon.Place {
 		return true // "the whole house stank"
 	}

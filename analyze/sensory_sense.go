@@ -235,6 +235,9 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
 		return lexicon.Touch, true
 	}
+	if s, ok := ofTaste(tokens, c.from); ok {
+		return s, true
+	}
 	if s, ok := headTaste(tokens, c); ok {
 		return s, true
 	}
@@ -332,7 +335,7 @@ func senseOfNoun(w string) (lexicon.Sense, bool) {
 	switch strings.TrimSuffix(w, "s") {
 	case "taste", "flavour", "flavor", "aftertaste", "seasoning", "kick", "tang":
 		return lexicon.Tongue, true
-	case "smell", "aroma", "scent", "fragrance", "odour", "whiff":
+	case "smell", "aroma", "scent", "fragrance", "odour", "whiff", "pong", "stench":
 		return lexicon.Smell, true
 	case "colour", "color", "sheen", "hue", "tint", "tinge", "appearance", "look", "shade", "finish", "surface", "presentation", "shape":
 		return lexicon.Sight, true

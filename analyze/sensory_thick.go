@@ -101,7 +101,7 @@ func headTaste(tokens []token, c candidate) (lexicon.Sense, bool) {
 			h++
 		}
 	}
-	if h >= len(tokens) || h > c.to+3 || endsInVerb(tokens, c) || !tokens[h].in("taste", "flavour", "flavor", "aftertaste", "smell", "aroma", "scent", "whiff") {
+	if h >= len(tokens) || h > c.to+3 || endsInVerb(tokens, c) || !tokens[h].in("taste", "flavour", "flavor", "aftertaste", "tang", "smell", "aroma", "scent", "whiff", "pong", "stink", "stench") {
 		return "", false
 	}
 	if _, ok := senseOfNoun(tokens[c.to-1].norm); ok || tokens[c.from].in("cold", "cool", "hot") {
@@ -129,4 +129,13 @@ func soThin(tokens []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// ofTaste returns taste or smell where the word tells what the taste or smell
+// was of ("an aftertaste of burnt garlic").
+func ofTaste(tokens []token, i int) (lexicon.Sense, bool) {
+	if i < 2 || tokens[i-1].norm != "of" || !tokens[i-2].in("taste", "flavour", "flavor", "aftertaste", "smell", "aroma", "whiff", "stink", "pong") {
+		return "", false
+	}
+	return senseOfNoun(tokens[i-2].norm)
 }

@@ -123,7 +123,7 @@ func sized(tokens []token, c candidate) bool {
 		if c.from > 1 && tokens[c.from-1].norm == "one" && tokens[c.from-2].norm == "into" {
 			return true // "spread into one giant biscuit"
 		}
-		return c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].norm == ",")
+		return c.to < len(tokens) && (tokens[c.to].isAdj() || tokens[c.to].norm == "," || crumbHole(&tokens[c.to]) && !subjectIsHuman(tokens, c.from) && !supposed(tokens, c.from))
 	}
 	v := predicateOf(tokens, c.from)
 	if v < 0 {
@@ -136,6 +136,22 @@ func sized(tokens []token, c candidate) bool {
 		}
 	}
 	return !supposed(tokens, c.from)
+}
+
+// crumbHole reports whether a noun names what the crumb or the top shows by
+// itself, so that its size is seen and counts out no pieces ("a big hole").
+func crumbHole(t *token) bool {
+	return t.in("hole", "holes", "crack", "cracks", "flake", "flakes", "dip", "dome", "hump", "crater", "craters", "split", "bubble", "bubbles", "hollow")
+}
+
+// lumpsCut reports whether lumps are pieces: sized ("in big lumps") or of an
+// ingredient ("lumps of butter"), and not denied.
+func lumpsCut(tokens []token, c candidate) bool {
+	if c.to-c.from != 1 || !tokens[c.from].in("lumps", "lump", "chunks") || c.from == 0 || denied(tokens, c.from) {
+		return false
+	}
+	return sizeWord(&tokens[c.from-1]) || tokens[c.from-1].in("great", "larger", "decent", "good") ||
+		c.to+1 < len(tokens) && tokens[c.to].norm == "of" && tokens[c.to+1].kind == lexicon.Ingredient && !tokens[c.to+1].in("flour", "cornflour", "custard", "gelatine")
 }
 
 // evenAll reports whether "even" means the same all over ("came out even", "an
@@ -226,6 +242,9 @@ func (d sensing) temperature(tokens []token, i int) bool {
 	if _, ok := senseOfVerb(tokens[v].norm); ok && !t.in("hot", "hotter", "hottest") {
 		return true
 	}
+	if t.in("hot", "lukewarm", "tepid") && eatenHot(tokens, i, v) {
+		return true
+	}
 	if t.in("hot", "hotter", "hottest", "warm", "warmer") || supposed(tokens, i) {
 		return false
 	}
@@ -242,6 +261,23 @@ func (d sensing) temperature(tokens []token, i int) bool {
 	sub := &tokens[s]
 	return sub.kind == lexicon.DishNoun || sub.kind == lexicon.PartNoun || sub.in("mine", "rest", "bit", "piece", "inside", "outside") ||
 		sub.kind == lexicon.Ingredient && !sub.in("water", "oil", "fat", "butter", "milk", "cream", "chocolate", "jam", "stock")
+}
+
+// eatenHot reports whether hot, said of a dish or of "it" by the verb of being at
+// token v, tells how it was to eat: the sentence names no tool, place or fat
+// that may be meant, and the clause does not only tell when.
+func eatenHot(tokens []token, i, v int) bool {
+	s := subject(tokens, v)
+	if !plainBe(tokens[v].norm) || s < 0 || !tokens[s].in("it", "they", "sauce", "soup", "curry", "stew", "inside", "filling", "middle") || supposed(tokens, i) || during(tokens, i) {
+		return false
+	}
+	for j := max(0, i-reach/2); j < len(tokens) && j <= i+reach/2; j++ {
+		t := &tokens[j]
+		if t.kind == lexicon.Tool || t.kind == lexicon.Place || t.kind == lexicon.Cloth || t.in("oil", "fat", "butter", "water", "milk", "stock", "syrup", "sugar", "ghee", "careful", "burnt", "burned", "once", "until", "till", "before", "while", "when", "after", "cool", "cooled", "wait", "enough") {
+			return false
+		}
+	}
+	return true
 }
 
 // listed reports whether "and" or a comma ties the word at token i to another

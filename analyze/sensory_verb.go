@@ -18,6 +18,10 @@ func heardDoing(tokens []token, i int) bool {
 
 // heardSound adds the sound behind "hear the": "you could hear the crackling".
 func heardSound(tokens []token, i int, add func(int, int, lexicon.Sense)) {
+	if tokens[i].norm == "crackling" && heardDoing(tokens, i) {
+		add(i, i+1, lexicon.Touch) // "you could hear the crust crackling"
+		return
+	}
 	if i < 2 || !tokens[i].in("crackling", "crackle", "crunch", "snap", "fizz", "popping") || !tokens[i-1].in("the", "a") || !tokens[i-2].in("hear", "heard") {
 		return
 	}

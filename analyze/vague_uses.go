@@ -183,7 +183,7 @@ func ofState(tokens []token, from, to int) bool {
 		return false
 	}
 	if tokens[v].in("is", "'s", "was", "'m", "am", "seem", "seems", "seemed", "feel", "feels", "felt", "feeling", "be", "are", "were") {
-		if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && tokens[to].in("at")) {
+		if s := subject(tokens, v); s >= 0 && tokens[s].human() && s < v && from-v <= 3 && !(to < len(tokens) && (tokens[to].norm == "at" || t.in("better", "good", "great") && tokens[to].in("with", "than", "on"))) {
 			return t.norm != "good" && t.norm != "great" || tokens[v].in("'m", "am", "feel", "felt", "feeling", "feels")
 		}
 	}
