@@ -92,22 +92,9 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			}
 		case underHeading(tokens, i) != "":
 			add(i, i+1, underHeading(tokens, i))
-		case chewOf(tokens, i):
-			add(i, i+1, lexicon.Touch)
-		case offSpoon(tokens, i) > 0:
-			add(i, offSpoon(tokens, i), lexicon.Touch)
-		case bloodLeft(tokens, i):
-			add(i, i+1, lexicon.Sight)
-		case allIGot(tokens, i):
-			add(i, i+1, lexicon.Tongue)
-		case coats(tokens, i) > 0:
-			add(i, coats(tokens, i), lexicon.Touch)
-		case tasteWas(tokens, i) != "":
-			add(i, i+1, tasteWas(tokens, i))
-		case fillsRoom(tokens, i):
-			add(i, i+1, lexicon.Smell)
-		case closeCrumb(tokens, i):
-			add(i, i+1, lexicon.Touch)
+		case feltAt(tokens, i).to > 0:
+			f := feltAt(tokens, i)
+			add(i, f.to, f.sense)
 		case d.madeOfFood(t):
 			add(i, i+1, foodSense(tokens, i))
 		case d.openAdjective(tokens, i):

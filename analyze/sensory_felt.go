@@ -2,6 +2,36 @@ package analyze
 
 import "saywhy/lexicon"
 
+// felt is where a phrase ends that is sensed, and by which sense; to is 0 where
+// there is none.
+type felt struct {
+	to    int
+	sense lexicon.Sense
+}
+
+// feltAt returns what is told at token i of tooth, tongue, nose or eye by words
+// that no list can hold, as only their neighbours make them sensed.
+func feltAt(tokens []token, i int) felt {
+	switch {
+	case chewOf(tokens, i), closeCrumb(tokens, i):
+		return felt{i + 1, lexicon.Touch}
+	case offSpoon(tokens, i) > 0:
+		return felt{offSpoon(tokens, i), lexicon.Touch}
+	case coats(tokens, i) > 0:
+		return felt{coats(tokens, i), lexicon.Touch}
+	case bloodLeft(tokens, i):
+		return felt{i + 1, lexicon.Sight}
+	case allIGot(tokens, i):
+		return felt{i + 1, lexicon.Tongue}
+	case fillsRoom(tokens, i):
+		return felt{i + 1, lexicon.Smell}
+	}
+	if s := tasteWas(tokens, i); s != "" {
+		return felt{i + 1, s}
+	}
+	return felt{}
+}
+
 // chewOf reports whether the noun at token i tells what teeth or fingers meet,
 // behind a measure: "a bit of bite", "just a touch of crunch", "kept some snap".
 func chewOf(tokens []token, i int) bool {
