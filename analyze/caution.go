@@ -25,7 +25,7 @@ func (d cautioning) read(r *reading) {
 			if r.cautioned(kind, s.n-1) {
 				continue // the same event, told on
 			}
-			if kind == "equipment" && r.cautioned("injury", s.n) {
+			if kind == "equipment" && (r.cautioned("injury", s.n) || i+1 < len(r.sentences) && d.told(r, i+1, "injury")) {
 				continue // the harm says it already
 			}
 			if kind == "injury" && d.told(r, i, "unwell") {

@@ -59,7 +59,7 @@ func before(tokens []token, i int) bool {
 		if tokens[j].in("this", "today", "but", ".", ";") {
 			return false
 		}
-		if tokens[j-1].norm == "last" && tokens[j].in("time", "week", "month", "year", "attempt", "term", "summer", "winter", "autumn", "spring", "christmas", "easter", "holidays") {
+		if tokens[j-1].norm == "last" && tokens[j].in("time", "week", "month", "year", "attempt", "practical", "lesson", "session", "term", "summer", "winter", "autumn", "spring", "christmas", "easter", "holidays") {
 			return true
 		}
 		if j > 2 && tokens[j-3].norm == "when" && tokens[j-1].in("was", "were") && tokens[j].in("little", "small", "younger", "tiny") {
@@ -80,8 +80,21 @@ func before(tokens []token, i int) bool {
 		if tokens[j-1].norm == "year" && tokens[j].tag == "CD" && j > 1 && tokens[j-2].norm == "in" || tokens[j-1].norm == "in" && tokens[j].in("juniors", "infants", "primary", "reception") {
 			return true // "in year 7 my chicken came out raw"
 		}
+		if tokens[j-1].in("in", "at", "over", "during") && otherSeason(tokens[j].norm) {
+			return true // "at Christmas I burnt my arm"
+		}
 	}
 	return longAgo(tokens, i)
+}
+
+// otherSeason reports whether a time of the year, when it must be named, is not
+// the day of the practical.
+func otherSeason(word string) bool {
+	switch word {
+	case "spring", "summer", "autumn", "winter", "christmas", "easter", "halloween", "diwali", "eid", "january", "february", "april", "june", "july", "august", "september", "october", "november", "december":
+		return true
+	}
+	return false
 }
 
 // longAgo reports whether the time named behind token i, in its own clause, is
