@@ -14,7 +14,7 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if slangBefore(tokens, i) {
 		return true
 	}
-	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
+	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() && !tokens[i+1].human() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
 	if tokens[i].norm == "mint" && i+2 < len(tokens) && tokens[i+1].in("and", ",") && tokens[i+2].describes() {
