@@ -230,6 +230,9 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if j.of == judgedFood && j.sense != "" {
 		q.area, q.group = j.sense.Area(), string(j.sense)
 	} else if s.has(lexicon.Improvement) {
+		if v.to < len(s.tokens) && s.tokens[v.to].isNoun() {
+			return q, false // "better paper next time": what to change is named
+		}
 		q.area, q.group = lexicon.Improvement, string(lexicon.Improvement)
 	} else if work != "" {
 		q.area, q.group = work, string(work)

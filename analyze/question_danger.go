@@ -95,6 +95,8 @@ func (d asking) dangerPieces(r *reading, s *sentence, kind string) []string {
 			}
 			take(breathAround(r.Text, s.tokens, h.from, h.to, longestDanger))
 			take(breathAround(r.Text, s.tokens, h.from, min(h.to+fewestDanger, len(s.tokens)), longestDanger))
+			// Of a long sign the end tells most: "the oil … she went to the door".
+			take(breathAround(r.Text, s.tokens, max(h.from, h.to-fewestDanger), h.to, longestDanger))
 		}
 		if len(whole)+len(part) > 0 {
 			break

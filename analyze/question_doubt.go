@@ -26,7 +26,7 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 		thens += r.sentences[i].thens()
 	}
 	if thens > 1 {
-		d.weak[lexicon.Organisation]++ // "… then … then …": the order is told
+		d.weak[lexicon.Organisation] += thens // "… then … then …": the order is told
 	}
 	return d
 }

@@ -25,7 +25,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Independence:
 			ok = done(piece) && handedOver(piece, r.Role)
 		case lexicon.Hygiene, lexicon.Safety:
-			ok = done(piece) && (doer(piece, r.Role) || isNote(piece))
+			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece)
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece)
 		case lexicon.Technique:
@@ -86,7 +86,7 @@ func doer(piece []token, role Role) bool {
 // for a purpose.
 func slipped(piece []token) bool {
 	for i := range piece {
-		if piece[i].in("ran", "run", "out", "forgot", "forgotten", "lost", "late", "dropped", "spilt", "spilled", "missed", "overran", "behind", "burnt", "rushed") {
+		if piece[i].in("ran", "run", "out", "left", "forgot", "forgotten", "lost", "late", "dropped", "spilt", "spilled", "missed", "overran", "behind", "burnt", "rushed") {
 			return true
 		}
 	}

@@ -180,6 +180,8 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 		case t.in("went", "go", "goes", "gone"):
 			n := subject(tokens, i)
 			return judgedWork, n < 0 || !tokens[n].kind.Food() || tokens[n].kind == lexicon.DishNoun
+		case t.in("kitchen", "worktop", "worktops", "bench", "side", "sides", "sink", "room") && between(tokens, start, i, "left", "kept", "keep", "leave"):
+			return judgedWork, true // "I left the kitchen ok"
 		case linkingVerb(t.norm) || t.isNoun():
 			return judgedFood, false
 		}
