@@ -28,7 +28,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 	described := l.described()
 	switch {
 	case d.plansChange(l) && r.finite() == "VBD" && tokens[i].norm != ":" && !r.first().in("this", "that"):
-		return true // "I'd chop them smaller; they kept catching"
+		return !r.byOther() || r.befell() // "I'd chop them smaller; they kept catching"
 	case l.instructs() && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return r.rule() // "use a bigger pan, it boils over in that one"
 	case described && !l.acted():
@@ -301,6 +301,17 @@ func (h half) deed(fault bool) bool {
 	return false
 }
 
+// byOther reports whether somebody other than the writer does or did what the
+// half tells.
+func (h half) byOther() bool {
+	s, _ := h.verb()
+	if s < 0 {
+		return false
+	}
+	t := &h.tokens[s]
+	return t.kind == lexicon.Person && !t.in("i", "we") || t.in("he", "she")
+}
+
 // placed reports whether what stands behind token j tells where or at what heat.
 func (h half) placed(j int) bool {
 	for ; j < h.to; j++ {
@@ -348,8 +359,15 @@ func (d reasons) plansChange(h half) bool {
 		return false
 	}
 	for j := h.from; j < h.to; j++ {
-		if t := &h.tokens[j]; t.in("would", "'d", "next") || j == h.from && t.tag == "VB" {
+		t := &h.tokens[j]
+		if t.in("would", "'d", "next") || j == h.from && t.tag == "VB" {
 			return true
+		}
+		if t.in("needed", "needs", "wanted", "wants") && j+1 < h.to && (h.tokens[j+1].in("more", "less", "longer", "another") || h.tokens[j+1].tag == "JJR") {
+			return true // "it needed more salt; it tasted of nothing"
+		}
+		if t.in("could", "should") && j+2 < h.to && h.tokens[j+1].in("have", "of", "'ve") {
+			return true // "the swede could have been cut smaller, some lumps were hard"
 		}
 	}
 	return false
