@@ -92,11 +92,37 @@ func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 		i > 0 && fault(&r.sentences[i-1]) || i+1 < len(r.sentences) && amiss(&r.sentences[i+1])
 }
 
-// tellsQuality reports whether the sentence says how the food was, which
-// beside a change for next time is the fault it mends.
+// tellsQuality reports whether the sentence, beside its plan, says how the food
+// was, which is the fault that the plan mends. A quality behind the words of the
+// plan belongs to it where no verb says that it was so ("I'd leave half lumpy"),
+// and so does what is waited for ("stop when it's lighter").
 func tellsQuality(s *sentence) bool {
+	planned := len(s.tokens)
+	for _, g := range s.signs {
+		if g.area == lexicon.Improvement {
+			planned = min(planned, g.from)
+		}
+	}
 	for _, w := range s.sensory {
-		if !w.supposed && !w.other {
+		if w.supposed || w.other {
+			continue
+		}
+		if w.from < planned || stated(s.tokens, w.from) {
+			return true
+		}
+	}
+	return false
+}
+
+// stated reports whether a verb in the past, or "is", in the clause of token i
+// says that something was so, and not only when something is to be done.
+func stated(tokens []token, i int) bool {
+	start := clauseStart(tokens, i)
+	if start > 0 && tokens[start-1].in("when", "till", "til", "until", "once", "if", "where") {
+		return false
+	}
+	for j := i - 1; j >= start && j >= i-reach; j-- {
+		if t := &tokens[j]; t.tag == "VBD" && !pastAsWell(t) || t.in("is", "are", "'s", "'re", "was", "were", "had") {
 			return true
 		}
 	}
@@ -168,9 +194,50 @@ func lacking(s *sentence) bool {
 func amiss(s *sentence) bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("too", "enough", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "worst", "couldnt") {
+		if t.norm == "enough" {
+			if deniedBefore(s.tokens, i) {
+				return true // "wasn't hot enough", not "firm enough to cut"
+			}
+			continue
+		}
+		if wentWrong(t) && (!deniedBefore(s.tokens, i) || t.in("forgot", "forgotten")) || lackOf(s.tokens, i) {
 			return true
 		}
 	}
 	return false
+}
+
+// deniedBefore reports whether "not", "no" or "never" stands up to four words
+// before token i in its clause ("it wasn't too sweet", "not a bit soggy").
+func deniedBefore(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-4 && !tokens[j].pause() && !tokens[j].in(",", "and", "but", "because", "so"); j-- {
+		if tokens[j].in("not", "n't", "no", "never", "without", "nothing", "wasnt", "werent", "hardly") {
+			return true
+		}
+	}
+	return false
+}
+
+// lackOf reports whether what begins at token i tells of something missing or
+// left undone: "no kick", "there wasn't any left", "I hadn't lined the tins".
+func lackOf(tokens []token, i int) bool {
+	if i+1 >= len(tokens) {
+		return false
+	}
+	t, next := &tokens[i], &tokens[i+1]
+	switch {
+	case t.norm == "no":
+		return next.in("kick", "flavour", "taste", "body", "crunch", "colour", "smell", "sauce", "filling", "bite", "zing", "rise", "depth", "seasoning")
+	case t.in("had", "could") && i+2 < len(tokens) && next.norm == "n't":
+		return i > 0 && tokens[i-1].human() && (t.norm == "had" && tokens[i+2].tag == "VBN" || tokens[i+2].in("taste", "find", "smell", "tell", "get", "see", "cut", "reach"))
+	case t.in("was", "were") && i+3 < len(tokens) && next.norm == "n't":
+		return tokens[i+2].norm == "any" && tokens[i+3].norm == "left"
+	}
+	return false
+}
+
+// wentWrong reports whether a word by itself tells of a mishap or a fault.
+func wentWrong(t *token) bool {
+	return t.in("too", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "worst", "couldnt",
+		"lumps", "cracked", "slumped", "curdled", "slipped", "crumbled", "scorched", "singed", "catching", "overflowed", "doughy", "mushy", "underbaked", "overbaked", "tough", "shrank", "shrunk", "lopsided", "rushed")
 }
