@@ -51,6 +51,9 @@ func (d *doubt) mark(s *sentence) {
 		if t.tagIn("JJR", "RBR") && !(i+1 < len(s.tokens) && s.tokens[i+1].norm == "than") {
 			d.weak[lexicon.Improvement]++ // "so a lower shelf"
 		}
+		if t.in("more", "less", "much", "enough") && i+1 < len(s.tokens) && s.tokens[i+1].kind.Food() {
+			d.weak[lexicon.Taste]++ // "a little more lemon"
+		}
 		if worksTogether(s.tokens, i) {
 			d.weak[lexicon.Independence]++
 		}
