@@ -219,6 +219,11 @@ func caughtInTime(tokens []token, h hit) bool {
 			}
 		}
 	}
+	for j := max(0, h.from-3); j+1 < h.to; j++ {
+		if tokens[j].norm == "about" && tokens[j+1].norm == "to" {
+			return true // "was about to drop the knife in the suds, remembered"
+		}
+	}
 	for j := h.to - 1; j < len(tokens) && j <= h.to+10; j++ {
 		if tokens[j].in("hours", "since", "bedtime", "overnight", "night", "morning", "realised", "later") {
 			return false

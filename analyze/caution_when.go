@@ -80,7 +80,7 @@ func before(tokens []token, i int) bool {
 		if tokens[j-1].norm == "year" && tokens[j].tag == "CD" && j > 1 && tokens[j-2].norm == "in" || tokens[j-1].norm == "in" && tokens[j].in("juniors", "infants", "primary", "reception") {
 			return true // "in year 7 my chicken came out raw"
 		}
-		if tokens[j-1].in("in", "at", "over", "during") && otherSeason(tokens[j].norm) {
+		if tokens[j-1].in("in", "at", "over", "during") && (otherSeason(tokens[j].norm) || tokens[j].norm == "new" && tokens[j+1].norm == "year") {
 			return true // "at Christmas I burnt my arm"
 		}
 	}
@@ -103,6 +103,9 @@ func longAgo(tokens []token, i int) bool {
 	for j := i + 1; j+1 < len(tokens) && j <= i+9; j++ {
 		if tokens[j].pause() || tokens[j].in("and", "but", "so", "because") {
 			return false
+		}
+		if tokens[j].in("at", "in", "over") && (otherSeason(tokens[j+1].norm) || tokens[j+1].norm == "new" && j+2 < len(tokens) && tokens[j+2].norm == "year") {
+			return true // "choked on one at New Year"
 		}
 		if tokens[j].norm == "last" && tokens[j+1].in("year", "summer", "winter", "autumn", "spring", "term", "christmas", "easter") {
 			return true

@@ -169,8 +169,8 @@ func breathAround(text string, tokens []token, from, to, most int) (start, end i
 		return 0, 0, false
 	}
 	for end = to; end <= high && countWords(tokens[start:end]) <= most; end++ {
-		if hangsOn(&tokens[end-1]) || carriesOn(tokens, end, high) {
-			continue
+		if hangsOn(&tokens[end-1]) || carriesOn(tokens, end, high) || end < high && end-start > 2 && tokens[end-2].norm == "and" {
+			continue // "… with the lid on and Monday": what follows belongs to it
 		}
 		if end == high || endsPiece(tokens, end) {
 			return withMoment(tokens, start, low), end, true
