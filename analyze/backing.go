@@ -330,7 +330,13 @@ func contrasted(tokens []token, j judgement, i int) bool {
 	if i < j.from {
 		from, to, later = i+1, j.from, j.from
 	}
-	for k := from; k < to && k < from+2*reach; k++ {
+	return contrasts(tokens, from, min(to, from+2*reach), later)
+}
+
+// contrasts reports whether tokens[from:to] hold a "but" and what stands from there
+// up to token later has a subject of its own.
+func contrasts(tokens []token, from, to, later int) bool {
+	for k := from; k < to; k++ {
 		if !tokens[k].in("but", "however", "although", "though", "except") || k+1 >= len(tokens) {
 			continue
 		}

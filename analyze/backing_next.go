@@ -29,6 +29,8 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 			return false // a wish for next time tells nothing of what was judged
 		case g.area == lexicon.Aroma && j.topic != "" && j.sense == "":
 			continue // the smell is of the whole
+		case contrasts(next.tokens, max(0, g.from-2*reach), g.from, g.from):
+			continue // "It was nice. They were good but mine was a bit pink"
 		case g.told && resultArea(g.area) && (j.sense == "" || j.sense.Area() == g.area) && !onTheWay(next.tokens, g.from):
 			return true
 		}

@@ -195,6 +195,8 @@ func TestWhatBacksAJudgement(t *testing.T) {
 		}},
 		{"one of several, or a purpose", [][2]string{
 			{"The first one was rubbish but the second was golden.", "rubbish!"},
+			{"It was nice. They were good but mine was a bit pink.", "nice! good!"},
+			{"It was nice. The top was golden but the middle was pink.", "nice"},
 			{"These were sick. I wet my hands so they didn't stick to me.", "sick!"},
 		}},
 		{"a thing that is no food", [][2]string{
