@@ -80,19 +80,24 @@ func before(tokens []token, i int) bool {
 		if tokens[j-1].norm == "year" && tokens[j].tag == "CD" && j > 1 && tokens[j-2].norm == "in" || tokens[j-1].norm == "in" && tokens[j].in("juniors", "infants", "primary", "reception") {
 			return true // "in year 7 my chicken came out raw"
 		}
-		if tokens[j-1].in("in", "at", "over", "during") && (otherSeason(tokens[j].norm) || tokens[j].norm == "new" && tokens[j+1].norm == "year") {
+		if atSeason(tokens, j-1) {
 			return true // "at Christmas I burnt my arm"
 		}
 	}
 	return longAgo(tokens, i)
 }
 
-// otherSeason reports whether a time of the year, when it must be named, is not
-// the day of the practical.
-func otherSeason(word string) bool {
-	switch word {
+// atSeason reports whether token i leads to a time of the year, which is not the
+// day of the practical when it must be named ("at Christmas", "in spring").
+func atSeason(tokens []token, i int) bool {
+	if !tokens[i].in("in", "at", "over", "during") || i+1 >= len(tokens) {
+		return false
+	}
+	switch tokens[i+1].norm {
 	case "spring", "summer", "autumn", "winter", "christmas", "easter", "halloween", "diwali", "eid", "january", "february", "april", "june", "july", "august", "september", "october", "november", "december":
 		return true
+	case "new":
+		return i+2 < len(tokens) && tokens[i+2].norm == "year"
 	}
 	return false
 }
@@ -104,7 +109,7 @@ func longAgo(tokens []token, i int) bool {
 		if tokens[j].pause() || tokens[j].in("and", "but", "so", "because") {
 			return false
 		}
-		if tokens[j].in("at", "in", "over") && (otherSeason(tokens[j+1].norm) || tokens[j+1].norm == "new" && j+2 < len(tokens) && tokens[j+2].norm == "year") {
+		if atSeason(tokens, j) {
 			return true // "choked on one at New Year"
 		}
 		if tokens[j].norm == "last" && tokens[j+1].in("year", "summer", "winter", "autumn", "spring", "term", "christmas", "easter") {
