@@ -144,6 +144,8 @@ func repair(tokens []token, words *vocabulary) {
 			// describing word, where what stands before asks for a degree.
 			t.norm, t.tag = "too", "RB"
 			t.stem = "too"
+		case t.norm == "cause" && causeForBecause(tokens, i):
+			t.norm, t.stem, t.tag = "because", "because", "IN"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
 		case t.norm == "'d" && tellsPast(tokens, i):

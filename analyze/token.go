@@ -246,7 +246,7 @@ func contraction(w string) (head, tail string) {
 		return "i", "'m"
 	case "ive", "youve", "weve", "theyve":
 		return w[:len(w)-2], "'ve"
-	case "thats", "whats", "theres", "heres", "hes", "shes", "lets":
+	case "thats", "whats", "theres", "heres", "hes", "shes":
 		return w[:len(w)-1], "'s"
 	case "theyre", "youre":
 		return w[:len(w)-2], "'re"

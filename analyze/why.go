@@ -90,7 +90,14 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// because: reason in all of its 858 uses in PDTB.
 		return i, true
 	case "due", "owing", "thanks":
-		return i, next(1).norm == "to"
+		return i, next(1).norm == "to" || t.norm == "due" && next(1).norm == "," && (next(4).norm == "," && next(5).norm == "to" || next(3).norm == "," && next(4).norm == "to")
+	case "through":
+		return i, throughDoing(tokens, i)
+	case "being":
+		// ", being such a lump": what it is, told as a cause.
+		return i, prev.norm == "," && next(1).in("such", "so", "a", "an", "the", "too", "only", "quite", "very", "from", "rather", "mostly", "all")
+	case "leaving":
+		return i, prev.norm == "," && (next(1).tagIn("DT", "PRP", "PRP$") || next(1).isAdj() || next(1).isNoun())
 	case "so":
 		return i, d.so(tokens, i)
 	case "since":
@@ -99,9 +106,11 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.as(tokens, i)
 	case "for":
 		// for + clause is an old because: "for the top was plain".
-		return i, d.purposeNoun(tokens, i) || forNot(tokens, i) || next(1).norm == "to" && next(2).tag == "VB" || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
-	case "cause":
-		return i, prev.norm == "," && next(1).tag == "PRP$" || !t.isVerb() && prev.tag != "DT" && (next(1).tag == "PRP" || next(1).in("the", "i", "it", "my", "there") && i > 0)
+		return i, forCause(tokens, i) || d.purposeNoun(tokens, i) || forNot(tokens, i) || next(1).norm == "to" && next(2).tag == "VB" || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
+	case "without", "past", "beyond":
+		return i, withoutIt(tokens, i)
+	case "my", "your":
+		return i, stirsBody(tokens, i)
 	case "before":
 		// "before it could catch": what it was done to prevent.
 		// "before anybody slipped", "before it dried on": likewise.
@@ -130,7 +139,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		if t.norm == "if" && next(1).norm == "not" && i > 0 && (next(2).tagIn("PRP", "PRP$", "DT") || next(2).in("maybe", "then")) {
 			return i, true // "hold it well, if not you cut yourself": otherwise
 		}
-		return i, d.generalTruth(tokens, i) || t.norm == "if" && d.wouldDiffer(tokens, i)
+		return i, d.generalTruth(tokens, i) || t.norm == "if" && (counterfactual(tokens, i) || ruleThenIf(tokens, i)) || t.norm == "if" && d.wouldDiffer(tokens, i)
 	case "and":
 		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || excessThen(tokens, i)
 	case "then":
@@ -191,15 +200,19 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "seeing":
 		return i, next(1).in("as", "that", "how")
 	case "stopped", "stops", "stop", "prevents", "prevented", "avoids", "avoided", "helps", "helped", "ensure", "ensures", "ensured", "ensuring", "preventing", "stopping", "avoiding", "allows", "allowed", "allowing", "lets", "causes", "caused", "causing", "enabled", "enables", "enabling", "leads", "led", "leading", "resulted", "resulting", "results":
-		return i, d.causes(tokens, i)
+		return i, d.causes(tokens, i) || d.ingredientActs(tokens, i) || effectNoted(tokens, i)
 	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left", "sorted", "fixed", "saved", "rescued", "spared":
-		return i, d.makes(tokens, i)
+		return i, d.makes(tokens, i) || d.ingredientActs(tokens, i) || effectNoted(tokens, i)
 	case "which":
 		return i, d.whichDoes(tokens, i) || whichActs(tokens, i)
 	case "forgot":
 		return i, d.noteCause(tokens, i) || d.forgotten(tokens, i)
 	case "did", "put", "had", "too":
 		return i, d.noteCause(tokens, i) || t.norm == "did" && next(1).in("it", "them", "the") && d.deedSubject(tokens, i)
+	case "saves":
+		return i, effectNoted(tokens, i)
+	case "that", "thats", "this", "it":
+		return i, effectTold(tokens, i) || t.norm == "that" && thatMuch(tokens, i)
 	case "paid", "showed", "difference":
 		// "it paid off: nothing dried out", "that made all the difference: …"
 		return i, toldAs(tokens, i)
@@ -213,8 +226,5 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 	case "went", "came", "goes", "turns", "splashed", "splattered", "spat", "exploded", "burst", "flew", "slid", "slipped", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":
 		return i, d.follows(tokens, i)
 	}
-	if t.isAdj() || t.isAdv() {
-		return i, false
-	}
-	return 0, false
+	return i, d.ingredientActs(tokens, i)
 }

@@ -27,14 +27,95 @@ func (d reasons) beside(tokens []token, i int) bool {
 	}
 	described := l.described()
 	switch {
-	case d.plansChange(l) && r.finite() == "VBD" && tokens[i].norm != ":" && !r.first().in("this", "that"):
+	case d.plansChange(l) && (r.finite() == "VBD" || r.wentWrong()) && !r.first().in("this", "that"):
 		return !r.byOther() || r.befell() // "I'd chop them smaller; they kept catching"
+	case l.instructs() && (r.finite() == "VBD" && !r.does() || r.befell()) && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
+		return true // "boil it down, there was no body"
+	case described && (l.faulty() || r.regrets()) && !l.acted() && r.first().tag != "VB" && d.plansChange(r):
+		return true // "a little pale; I would ask for more soy"
+	case l.finite() == "VBD" && l.faulty() && !l.did() && r.first().card.works && r.instructs():
+		return true // "they had gone a bit far, put them in nearer the end"
 	case l.instructs() && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return r.rule() // "use a bigger pan, it boils over in that one"
 	case described && !l.acted():
 		return r.deed(l.faulty()) || r.undone() || r.befell() || l.faulty() && (r.instructs() || r.first().in("soaked", "drank", "absorbed", "sat", "stewed", "stuck"))
-	case l.acted():
-		return r.rule() // "in three lots; a full pan goes grey"
+	case l.acted() || l.entered():
+		return r.rule() || r.hindered() // "in three lots; a full pan goes grey"
+	}
+	return r.rushed() || r.hindered() && (l.did() || l.faulty())
+}
+
+// regrets reports whether the half tells what ought to have been done.
+func (h half) regrets() bool {
+	for j := h.start; j+1 < h.to && j <= h.start+2; j++ {
+		if h.tokens[j].in("should", "shoulda") && h.tokens[j+1].in("have", "of", "'ve") {
+			return true
+		}
+	}
+	return false
+}
+
+// wentWrong: "…, went all ragged": without a subject, what became of the food.
+func (h half) wentWrong() bool {
+	return h.first().in("went", "came", "turned", "stayed", "got", "tasted", "felt", "looked") && h.faulty() || h.first().in("went", "turned") && h.to-h.start <= 4
+}
+
+// entered reports whether the half tells when or where something was put in:
+// "the paprika went in off the heat".
+func (h half) entered() bool {
+	s, v := h.verb()
+	return s >= 0 && v >= 0 && v+1 < h.to && h.tokens[s].kind.Food() && h.tokens[v].in("went", "goes", "go") && h.tokens[v+1].in("in", "on", "last", "first")
+}
+
+// rushed reports whether the half is a rule of the kitchen about a way of
+// working: "rushing them leaves a papery skin", "stirring makes crystals".
+func (h half) rushed() bool {
+	if h.first().tag != "VBG" {
+		return false
+	}
+	for j := h.start + 1; j+1 < h.to && j <= h.start+4; j++ {
+		if h.tokens[j].tagIn("VBZ", "VBP") && !linkingVerb(h.tokens[j].norm) {
+			return !h.tokens[j].in("has", "does", "needs", "takes")
+		}
+	}
+	return false
+}
+
+// did reports whether a person does or did something in the half.
+func (h half) did() bool {
+	s, v := h.verb()
+	return s >= 0 && v >= 0 && h.tokens[s].human() && !linkingVerb(h.tokens[v].norm)
+}
+
+// does reports whether the half tells a step of a person rather than what came
+// about: "I used the claw", not "I found a stringy bit".
+func (h half) does() bool {
+	s, v := h.verb()
+	return s >= 0 && v >= 0 && h.tokens[s].human() && !h.tokens[v].in("found", "lost", "could", "nearly")
+}
+
+// hindered reports whether the half tells of a tool, a part of the body or a
+// person that something was wrong with: "the knob's stiff", "her wrist is not
+// strong yet", "the pan wasn't ready". Said beside a deed or a fault, it is why.
+func (h half) hindered() bool {
+	s, v := h.verb()
+	if s < 0 || v < 0 || v+1 >= h.to || !h.tokens[v].in("is", "was", "were", "are", "'s", "'re", "'m", "am") {
+		return false
+	}
+	sub := &h.tokens[s]
+	body := bodily(sub) || sub.in("wrist", "wrists", "hand", "hands", "fingers", "back", "grip")
+	if sub.kind != lexicon.Tool && !body && !(sub.human() && !sub.in("it", "they")) && !sub.in("knob", "oven", "lid", "blade", "whisk", "handle", "scales", "timer", "tin", "bowl", "fridge", "freezer", "board") {
+		return false
+	}
+	for j := v + 1; j < h.to && j <= v+5; j++ {
+		t := &h.tokens[j]
+		if t.in("stiff", "wonky", "blunt", "broken", "slippery", "slippy", "faulty", "jammed", "loose", "fierce", "tired", "sore", "nervous", "scared", "frightened", "weak", "shaky", "aching") {
+			return true
+		}
+		if t.in("n't", "not", "too") && j+1 < h.to {
+			n := &h.tokens[j+1]
+			return (n.isAdj() || n.isAdv()) && !n.in("sure", "happy", "good", "bad", "long", "really") && !(sub.human() && n.in("allowed", "here"))
+		}
 	}
 	return false
 }
@@ -46,10 +127,10 @@ func hedgedCause(tokens []token, i int) bool {
 	if j < len(tokens) && tokens[j].norm == "that" {
 		j++
 	}
-	if !tokens[i-1].in("i", "we") || j+2 >= len(tokens) || !tokens[j].human() {
+	if !tokens[i-1].in("i", "we") && !tokens[i-1].pause() || j+2 >= len(tokens) || !tokens[j].human() {
 		return false
 	}
-	wrong := false
+	wrong := strings.HasPrefix(tokens[j+1].norm, "over") && tokens[j+1].isVerb()
 	for k := j + 1; k < len(tokens) && k < j+reach && !tokens[k].pause(); k++ {
 		if tokens[k].tagIn("VBZ", "VBP") || tokens[k].in("would", "will", "'ll", "wo") {
 			return false
@@ -208,7 +289,7 @@ func (h half) finite() string {
 // described reports whether an adjective of the senses stands in the half.
 func (h half) described() bool {
 	for j := h.from; j < h.to; j++ {
-		if t := &h.tokens[j]; t.describes() && (t.isAdj() || t.tag == "VBN") || t.faulty() {
+		if t := &h.tokens[j]; t.describes() && (t.isAdj() || t.tag == "VBN") || t.faulty() || t.in("heat", "kick") {
 			return true
 		}
 	}
@@ -339,11 +420,17 @@ func (h half) undone() bool {
 // befell reports whether the half tells what the food did to who ate it: "I had
 // to drink a lot", "my eyes were streaming".
 func (h half) befell() bool {
+	if h.first().norm == "had" && h.start+1 < h.to && h.tokens[h.start+1].norm == "to" {
+		return true // a note: "thick when it stood, had to let it down"
+	}
 	s, v := h.verb()
 	if s < 0 || v < 0 || v+1 >= h.to {
 		return false
 	}
 	if h.tokens[v].norm == "had" && h.tokens[v+1].norm == "to" {
+		return true
+	}
+	if h.tokens[v].norm == "found" && h.tokens[s].human() {
 		return true
 	}
 	if h.tokens[s].human() && h.tokens[v].in("could", "can") && v+2 < h.to && h.tokens[v+1].norm == "n't" {
@@ -363,7 +450,7 @@ func (d reasons) plansChange(h half) bool {
 		if t.in("would", "'d", "next") || j == h.from && t.tag == "VB" {
 			return true
 		}
-		if t.in("needed", "needs", "wanted", "wants") && j+1 < h.to && (h.tokens[j+1].in("more", "less", "longer", "another") || h.tokens[j+1].tag == "JJR") {
+		if t.in("needed", "needs", "wanted", "wants") && j+1 < h.to && (h.tokens[j+1].in("more", "less", "longer", "another", "a", "some", "extra") || h.tokens[j+1].tag == "JJR") {
 			return true // "it needed more salt; it tasted of nothing"
 		}
 		if t.in("could", "should") && j+2 < h.to && h.tokens[j+1].in("have", "of", "'ve") {

@@ -103,6 +103,8 @@ func (d reasons) makes(tokens []token, i int) bool {
 	}
 	sub := &tokens[s]
 	switch {
+	case t.in("gave", "gives") && (sub.in("that", "this") && n.in("me", "us", "you") || sub.norm == "it" && start > 1 && tokens[start-1].norm == "and"):
+		return true // "that gave me a level rim", "it caught and it gave the pot a smoky taste"
 	case sub.in("that", "this"):
 		return !t.in("made", "makes", "gave", "gives", "got", "took", "left") || n.in("it", "them") || changes(tokens, i)
 	case t.in("made", "makes"):
@@ -119,7 +121,7 @@ func (d reasons) makes(tokens []token, i int) bool {
 // cooking in -ing, so that the verb tells what came of it: "letting it down
 // with milk rescued it", "brushing them gave bronzed edges".
 func (d reasons) deedSubject(tokens []token, i int) bool {
-	if !tokens[i].tagIn("VBD", "VBZ", "MD") {
+	if !tokens[i].tagIn("VBD", "VBZ", "MD") && !(tokens[i].tag == "VBN" && i+1 < len(tokens) && tokens[i+1].in("it", "them")) {
 		return false
 	}
 	start := i
@@ -127,6 +129,9 @@ func (d reasons) deedSubject(tokens []token, i int) bool {
 		start--
 	}
 	first := &tokens[start]
+	if strings.HasPrefix(first.norm, "over") && strings.HasSuffix(first.norm, "ing") && i == start+1 {
+		return true // "overmixing gives you tunnels"
+	}
 	if first.tag != "VBG" || i < start+2 || !first.card.works && !first.in("letting", "leaving", "using", "doing", "taking", "having", "keeping", "putting") {
 		return false
 	}
@@ -194,7 +199,7 @@ func whichActs(tokens []token, i int) bool {
 		return false
 	}
 	switch v.stem {
-	case "cool", "stop", "prevent", "soak", "thicken", "thin", "soften", "loosen", "dri", "melt", "break", "relax", "sweeten", "lighten", "darken", "weaken", "seal", "trap", "spoil", "ruin", "brighten", "balanc", "kill", "drown", "stick":
+	case "cool", "stop", "prevent", "soak", "thicken", "thin", "soften", "loosen", "dri", "melt", "break", "relax", "sweeten", "lighten", "darken", "weaken", "slow", "stain", "steadi", "steady", "shrink", "seal", "trap", "spoil", "ruin", "brighten", "balanc", "kill", "drown", "stick":
 		return v.isVerb() || v.isNoun()
 	}
 	return false
@@ -211,6 +216,9 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	h := objectHead(tokens, i)
 	if h >= 0 && h+1 < len(tokens) && tokens[h+1].norm == "being" {
 		return true // "from the oven being too hot"
+	}
+	if h >= 0 && tokens[i-1].in("probably", "mostly", "mainly", "partly", "likely") && tokens[h].kind.Food() {
+		return true // "ice crystals, probably from the juice"
 	}
 	if v := &tokens[i+1]; (v.card.works || v.tag == "VBG") && strings.HasSuffix(v.norm, "ing") {
 		// "bitter from burning the garlic", "that was from boiling it hard"

@@ -19,7 +19,13 @@ func (d reasons) so(tokens []token, i int) bool {
 		return false
 	}
 	switch {
-	case n.in("much", "many") && i > 0 && i+2 < len(tokens) && tokens[i+2].norm == "that":
+	case prev.norm == "," && i > 1 && i+2 < len(tokens) && !n.pause() && !n.isAdj() && !n.in("far", "called", "on", "so", "long", "much", "many", "yeah", "yes", "anyway"):
+		return true // behind a comma: a degree would stand in its clause
+	case n.in("more", "less", "fewer", "still", "hardly", "barely", "maybe", "straight") && i > 1 && i+2 < len(tokens) && !linkingVerb(prev.norm) && !prev.in("and", "or", "not", "even", "but"):
+		return true // "so more sugar needed", "so still crisp"
+	case i+2 < len(tokens) && tokens[i+2].in("not", "n't") && (n.kind == lexicon.Tool || n.kind.Food()) && i > 0:
+		return true // "so knife not touch"
+	case n.in("much", "many") && i > 0 && i+2 < len(tokens) && (tokens[i+2].norm == "that" || opensClause(tokens, i+2) && !tokens[i+2].isNoun() && prev.isVerb() && !linkingVerb(prev.norm)):
 		return true // "it had swelled so much that the spoon stood up"
 	case i == 0 && n.norm == "next", n.in("noone", "nobody", "everyone", "everybody") && i > 0:
 		return true
@@ -29,8 +35,10 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true // "so skin goes snappy", whatever the tagger took it for
 	case prev.norm == "," && n.card.works && !n.isNoun() && !n.isVerb():
 		return true // "…, so use half": an instruction taken for an adjective
-	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && (prev.norm == "," || !prev.isVerb()) && clauseWithin(tokens, i+2, 5):
+	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && !prev.in("did", "do", "does", "doing", "done", "said", "think") && clauseWithin(tokens, i+2, 5):
 		return true // "so at the end there was only the tray"
+	case n.norm == "them" && i+2 < len(tokens) && tokens[i+2].isNoun():
+		return true // "so them ones went dark"
 	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why", "even") && i > 0:
 		return true
 	case n.norm == "that" || n.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "to":
@@ -39,7 +47,7 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true
 	case prev.in("or", "do", "did", "think", "even", "not", "hope", "ok", "okay", "right", "guess", "say", "said", "yeah", "done", "ever", "just", "why") && prev.norm != "did":
 		return prev.norm == "just" || prev.norm == "done" && opensClause(tokens, i+1)
-	case n.in("did", "does", "do", "was", "is", "were", "are", "has", "have", "had", "will", "can") && i+2 < len(tokens) && !tokens[i+2].isVerb() && !tokens[i+2].isAdv():
+	case n.in("did", "does", "do", "was", "is", "were", "are", "has", "have", "had", "will", "can") && i+2 < len(tokens) && !tokens[i+2].isVerb() && !tokens[i+2].isAdv() && !(n.in("have", "do") && tokens[i+2].tagIn("DT", "PRP$") && i > 1):
 		return false // "and so did the toffee": likewise
 	case n.in("much", "many", "far", "on", "called", "long", "what", "yeah", "yes", "anyway", "basically", ",", ".", "!") || n.pause():
 		return false
@@ -96,7 +104,7 @@ func soThen(tokens []token, i int) bool {
 	switch {
 	case n.in("back", "straight", "off", "out", "into", "excuse", "sorry", "chuck", "bung", "pop", "stick", "fair", "thanks", "well") && !last:
 		return n.norm != "well" || tokens[i+2].in("done")
-	case n.card.works && !n.describes() && !n.isVerb() && !last && (tokens[i+2].tagIn("DT", "PRP$", "JJR", "RBR") || tokens[i+2].in("more", "less", "it", "them", "some")):
+	case n.card.works && !n.describes() && !n.isVerb() && !last && (tokens[i+2].tagIn("DT", "PRP$", "JJR", "RBR") || tokens[i+2].in("more", "less", "it", "them", "some", "straight", "quickly", "hot", "cold")):
 		return true
 	case n.isAdj() && !n.describes() && !n.in("many", "much", "few", "little", "long") && !last && tokens[i+2].isNoun() && (i+3 >= len(tokens) || tokens[i+3].pause()):
 		return true
@@ -195,6 +203,9 @@ func (d reasons) as(tokens []token, i int) bool {
 	}
 	if n.in("well", "soon", "long", "if", "though", "usual", "for", "always", "part", "far", "many", "possible", "per", "expected", "with", "to", "opposed", "such", "it-were") || n.isAdj() && !opensClause(tokens, i+1) || n.isAdv() && !opensClause(tokens, i+1) {
 		return false
+	}
+	if i > 0 && (timesDiffer(tokens, i) || amissBehind(tokens, i)) {
+		return true
 	}
 	if n.in("you", "i", "we") && i+2 < len(tokens) && tokens[i+2].in("can", "could", "go", "went", "know", "see", "say", "said", "mentioned", "do", "did") && !negatedVerb(tokens, i+2) {
 		return n.in("i", "we") && tokens[i+2].in("know", "could")

@@ -59,7 +59,7 @@ func faultThenEffect(tokens []token, i int) bool {
 		}
 		fault = fault || t.norm == "too" && j+2 < i || t.norm == "enough" && j > 0 && tokens[j-1].in("not", "nowhere")
 	}
-	return fault && i+2 < len(tokens) && (tokens[i+1].in("it", "they", "we", "everyone") || tokens[i+1].tag == "DT") && opensClause(tokens, i+1)
+	return fault && i+2 < len(tokens) && (tokens[i+1].in("it", "they", "we", "everyone") || tokens[i+1].tag == "DT") && (opensClause(tokens, i+1) || tokens[i+1].norm == "all" && opensClause(tokens, i+2))
 }
 
 // changeAndFault: a change without a verb beside the fault that it would mend:

@@ -55,7 +55,7 @@ func (d reasons) purpose(tokens []token, i int) bool {
 		}
 	}
 	if i == 0 || tokens[i-1].pause() && tokens[i-1].norm != "," {
-		return i == 0 && !tokens[v].in("be", "begin", "start", "conclude", "improve", "sum", "summarise", "finish", "summarize", "say") && hasMainClause(tokens, v)
+		return i == 0 && !tokens[v].in("be", "begin", "start", "conclude", "sum", "summarise", "finish", "summarize", "say") && hasMainClause(tokens, v) && (tokens[v].norm != "improve" || v+1 < len(tokens) && !tokens[v+1].pause())
 	}
 	p := &tokens[i-1]
 	if p.norm == "," {
@@ -78,6 +78,9 @@ func (d reasons) purpose(tokens []token, i int) bool {
 			}
 		}
 	}
+	if i > 1 && (p.in("time", "go", "turn") && tokens[i-2].in("each", "every") || p.norm == "half" && tokens[i-2].in("in", "by") || p.in("thing", "things", "one", "bit") && tokens[i-2].isNoun()) {
+		return true // "a quarter turn each time to keep it round", "cut it in half to show me"
+	}
 	if takesInfinitive(p) || p.norm == "on" && i >= 2 && tokens[i-2].in("go", "goes", "went", "going", "gone") {
 		return false
 	}
@@ -87,6 +90,9 @@ func (d reasons) purpose(tokens []token, i int) bool {
 		}
 	}
 	// an adjective: "easy to", "ready to", "too hot to"
+	if p.in("early", "late", "last", "first", "low", "high", "open") && i > 2 && tokens[i-2].in("in", "on", "out", "off", "it", "them", "one", "up", "down") {
+		return true // "went in early to hold the purple"
+	}
 	if p.isAdj() && !(i >= 2 && (tokens[i-2].tag == "DT" || tokens[i-2].isVerb() && d.actionVerb(&tokens[i-2]))) || p.in("ready", "hard", "easy", "nice", "good", "able", "likely", "keen", "happy", "difficult", "first", "last", "possible", "impossible", "important", "best", "better", "sure", "lovely", "careful", "allowed", "supposed", "meant", "set", "due", "bound", "free", "willing", "unable", "proud", "glad", "afraid", "scared", "lucky", "tempted", "starving") {
 		return false
 	}
@@ -115,7 +121,7 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	}
 	if verb < 0 {
 		// notes without a subject: "Cross in the top to let heat in"
-		return p.isNoun() && i-start >= 2 && i-start <= 9 && start == 0 && !nounTakesInfinitive(p) && !finiteAfter(tokens, i)
+		return p.isNoun() && !tokens[v].in("be", "speak", "mention") && i-start >= 2 && i-start <= 9 && (start == 0 || tokens[start-1].norm == ",") && !nounTakesInfinitive(p) && !finiteAfter(tokens, i)
 	}
 	w := &tokens[verb]
 	if takesInfinitive(w) && w.norm != "used" || w.in("is", "was", "are", "were", "'s", "be", "been", "being", "am", "'m", "'re", "seem", "seems", "seemed", "has", "ask", "asks", "asking", "invite", "invites", "inspire", "motivated", "persuade", "persuades", "plead", "pleaded", "summon", "summoned", "commission", "commissioned", "call", "called", "calls", "voted", "urged", "urging", "ordering", "costs", "cost", "takes", "precluded", "serve", "serves", "reminding", "asked", "told", "let", "got", "get", "getting", "remind", "reminded", "teach", "taught", "expect", "expected", "helped", "help", "allowed", "allow", "allows", "allowing", "forced", "force", "cause", "caused", "encourage", "encouraged", "encouraging", "enable", "enabled", "enables", "require", "required", "persuaded", "invite", "invited", "order", "ordered", "warned", "advise", "advised", "lead", "led", "wait", "prove", "proved", "tell", "showed", "show", "urge", "urged", "prompted", "requires", "permitted", "inspired") {
@@ -233,6 +239,9 @@ func hasMainClause(tokens []token, i int) bool {
 	for j := i; j < len(tokens) && j < i+reach; j++ {
 		if tokens[j].norm == "," || tokens[j].in("i", "we", "you", "he", "she", "they") {
 			return true
+		}
+		if j > i+1 && j+1 < len(tokens) && tokens[j].card.works && tokens[j].isVerb() && (tokens[j+1].tagIn("DT", "PRP$", "NN", "NNS") || tokens[j+1].in("it", "them", "everything")) {
+			return true // "to make it better cut everything small"
 		}
 	}
 	return false

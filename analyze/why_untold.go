@@ -20,6 +20,9 @@ func (d reasons) generalTruth(tokens []token, i int) bool {
 		if !t.in("it", "they", "everything") && !t.isNoun() {
 			continue
 		}
+		if n.isAdv() && j+2 < len(tokens) && n.in("just", "only", "always", "all") {
+			n = &tokens[j+2] // "it just goes grey"
+		}
 		if occurs(n) || n.in("goes", "go", "gets", "get", "turns", "turn", "stick", "soak", "boil", "burn", "split", "sink", "dry", "makes", "falls", "cooks", "becomes", "loses") {
 			return tokens[i+1].in("you", "u", "it", "they", "the", "your") || tokens[i+1].kind.Food() || tokens[i+1].kind == lexicon.Tool
 		}
@@ -54,6 +57,9 @@ func (d reasons) rewarded(tokens []token, i int) bool {
 	}
 	v := &tokens[i+2]
 	will := v.in("will", "'ll", "wo")
+	if p := &tokens[i-1]; p.norm == "that" && i > 2 && tokens[i-2].in("than", "past") && tokens[i+1].in("it", "they") && v.tagIn("VBZ", "VBP") {
+		return true // "more than that and they go soggy"
+	}
 	turns := tokens[i+1].in("it", "they") && (v.tagIn("VBZ", "VBP") || occurs(v)) && !v.in("is", "are", "has", "have") || tokens[i+1].norm == "you" && v.in("lose", "get", "end", "squash", "ruin", "burn", "spoil", "break", "risk")
 	if !will && !turns {
 		return false
@@ -89,7 +95,7 @@ func thenSpared(tokens []token, i int) bool {
 	}
 	for j := i + 2; j < len(tokens) && j <= i+4; j++ {
 		t := &tokens[j]
-		if t.in("'ll", "will", "would", "wouldnt", "wo", "ca") || t.norm == "could" || t.in("do", "does") && j+1 < len(tokens) && tokens[j+1].norm == "n't" {
+		if t.in("'ll", "will", "would", "wouldnt", "wo", "ca", "can") || t.norm == "could" || t.in("do", "does") && j+1 < len(tokens) && tokens[j+1].norm == "n't" {
 			return tokens[i+1].tagIn("PRP", "PRP$", "DT") || tokens[i+1].isNoun()
 		}
 	}
