@@ -119,9 +119,13 @@ func saidAverted(s *sentence, kind string) bool {
 	})
 }
 
+// spoiled is the cue for what came of a pan that nobody watched: to turn it down
+// then does not undo that it was left ("it was smoking so I turned it down").
+const spoiled = "spoiled"
+
 // factual reports whether what a cue stands for is told as a fact of this day.
 func factual(tokens []token, h hit) bool {
-	if imagined(tokens, h.from) || before(tokens, h.from) || planned(tokens, h.from) || nextTime(tokens, h.from) || caughtInTime(tokens, h) {
+	if imagined(tokens, h.from) || before(tokens, h.from) || planned(tokens, h.from) || nextTime(tokens, h.from) || h.Step != spoiled && caughtInTime(tokens, h) {
 		return false
 	}
 	return tokens[h.from].negator() || !undone(tokens, h.from)
