@@ -46,11 +46,23 @@ func (d means) without(tokens []token, i int) (int, bool) {
 	for next(n).isAdv() || next(n).in("the", "it", "them") && n < 3 {
 		n++
 	}
-	if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !befalls(next(n), next(n+1)) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
+	if (next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5) && !befalls(next(n), next(n+1)) && !ofFood(tokens, i) && !next(n).in("prompting", "asking", "helping", "nagging", "pudding", "filling", "icing", "seasoning", "topping") && !(next(n).in("being") && next(n+1).in("asked", "told", "reminded", "prompted")) {
 		return clauseEnd(tokens, i+n), true
 	}
 	h := objectHead(tokens, i)
 	return h + 1, h >= 0 && h-i <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].norm == "machine") && next(1).norm != "any" && (d.cooking(tokens, i) || tokens[h].norm == "machine")
+}
+
+// ofFood reports whether the clause before token i is about what the food is
+// like or does by itself: "it quivered without flowing", "thick enough to coat
+// without drowning it".
+func ofFood(tokens []token, i int) bool {
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		if tokens[j].in("quivered", "wobbled", "wobbles", "set", "thick", "rounded", "spread", "coated", "coats", "held", "holds", "melts", "melted", "cut", "snapped", "bent") && (j == 0 || !tokens[j-1].human() || tokens[j-1].in("it", "they")) {
+			return tokens[j].norm != "spread" && tokens[j].norm != "cut" || j > 0 && tokens[j-1].in("it", "they")
+		}
+	}
+	return false
 }
 
 // insteadOf matches the other way of working that was left: "instead of

@@ -22,7 +22,7 @@ func (d means) flat(tokens []token, i int) (int, bool) {
 	}
 	switch t.norm {
 	case "slow":
-		return i + 1, !n.isNoun() && n.norm != "cooker" && d.flatBehind(tokens, i, 3)
+		return i + 1, !n.isNoun() && n.norm != "cooker" && d.flatBehind(tokens, i, 4)
 	case "hard":
 		of := tokens[i-1].in("it", "them") || tokens[i-1].isVerb() || tokens[i-1].kind.Food()
 		return i + 1, of && (n.pause() || n.in("for", "until", "till", "and", "the", "with")) && d.flatBehind(tokens, i, 4)
@@ -38,6 +38,9 @@ func (d means) flatBehind(tokens []token, i, back int) bool {
 			continue
 		}
 		if tokens[i].norm == "slow" {
+			if tokens[j].in("add", "added", "put", "pour", "poured", "stir") {
+				return true
+			}
 			return tokens[j].in("done", "did", "doing", "do") || tokens[j].card.works && !generic(tokens[j].stem) && !tokens[j].in("drop", "dropped", "set")
 		}
 		switch tokens[j].stem {
@@ -89,7 +92,7 @@ func asCould(tokens []token, i int) bool {
 func (d means) direction(tokens []token, i int) bool {
 	for j := clauseStart(tokens, i); j < i; j++ {
 		switch tokens[j].stem {
-		case "work", "plan", "wrote", "written", "count":
+		case "plan", "wrote", "written", "count":
 			return true
 		}
 	}
@@ -165,7 +168,7 @@ func (d means) wayShown(tokens []token, i int) (int, bool) {
 // manner somebody worked food.
 func (d means) adverb(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !d.manner(t.norm) || !d.cookedNear(tokens, i) || !d.bySomebody(tokens, i) {
+	if !d.manner(t.norm) || !d.cookedNear(tokens, i) && !d.actedOnFood(tokens, i) || !d.bySomebody(tokens, i) {
 		return false
 	}
 	if i == 0 && after(tokens, i, 2).pause() || d.wished(tokens, i) {
@@ -175,6 +178,20 @@ func (d means) adverb(tokens []token, i int) bool {
 		return true
 	}
 	return t.isAdv() && !after(tokens, i, 1).in("enough", "because", "as") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would"))
+}
+
+// actedOnFood reports whether the adverb at token i stands right behind a food
+// that somebody did something to: "I softened the peppers slowly".
+func (d means) actedOnFood(tokens []token, i int) bool {
+	if !tokens[i].in("slowly", "gently", "gradually", "lightly", "firmly", "separately") || i < 3 || !tokens[i-1].kind.Food() && !tokens[i-1].in("it", "them") {
+		return false
+	}
+	for j := i - 2; j > 0 && j >= i-4; j-- {
+		if tokens[j].isVerb() {
+			return tokens[j].tagIn("VBD", "VB", "VBP") && tokens[j-1].human() && !tokens[j-1].in("it", "they") && !tokens[j].in("ate", "eat", "had", "like", "liked")
+		}
+	}
+	return false
 }
 
 // manner reports whether an adverb tells in what manner food was worked.

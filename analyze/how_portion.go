@@ -13,6 +13,9 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if d.withinTool(tokens, i) || d.workedIn(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
+	if next(1).in("one", "1") && next(2).in("piece", "pull", "movement", "sweep") && clauseHasVerb(tokens, i) && !d.told(tokens, i) && (tokens[i-1].in("off", "out", "over", "up") || d.cooking(tokens, i)) {
+		return i + 3, !clauseHas(tokens, clauseStart(tokens, i), "came", "comes", "slid", "fell", "turned", "is", "was", "were")
+	}
 	if next(1).norm == "the" && next(2).norm == "order" && (next(3).tagIn("PRP", "NNP") || next(3).norm == "that") {
 		return clauseEnd(tokens, i+2), true // "in the order I'd use them"
 	}
@@ -76,6 +79,9 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 			if after(tokens, j, 1).norm == "of" && after(tokens, j, 2).norm != "water" && after(tokens, j, 3).norm != "water" || !d.cooking(tokens, i) && !d.deed(tokens, i) {
 				return 0, false
 			}
+			if tokens[j].in("strips", "sticks", "chunks", "cubes", "wedges", "rings", "triangles", "squares", "halves") && d.cutInto(tokens, i) {
+				return 0, false // what it was cut into, not how
+			}
 			if tokens[j].norm == "one" {
 				j++
 			}
@@ -86,6 +92,17 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// cutInto reports whether the last verb before token i is one of cutting or of
+// leaving whole.
+func (d means) cutInto(tokens []token, i int) bool {
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		if tokens[j].isVerb() || tokens[j].card.works {
+			return tokens[j].in("cut", "cutting", "left", "leave", "sliced", "chopped", "diced")
+		}
+	}
+	return false
 }
 
 // heat matches the level of heat: "over a low heat", "on medium", "at 160 C".

@@ -28,6 +28,12 @@ func (d means) used(tokens []token, i int) (int, bool) {
 		at++ // "used only my fingertips"
 	}
 	h := objectHead(tokens, at)
+	if after(tokens, at, 1).in("a", "the") && after(tokens, at, 2).in("new", "clean", "different", "fresh", "separate", "another") || after(tokens, at, 1).in("other", "another", "separate", "different", "clean") {
+		return 0, false // which one is told, to keep food apart: a step
+	}
+	if after(tokens, at, 1).norm == "finger" && after(tokens, at, 2).in("tips", "tip") {
+		return at + 3, true
+	}
 	return clauseEnd(tokens, i), h >= 0 && h-i <= 6 && d.implement(&tokens[h]) && !tokens[h].in("oven", "hob", "fridge", "freezer", "grill") && d.toWorkWith(tokens, h)
 }
 
@@ -42,6 +48,8 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 	switch {
 	case n.in("to", "so", "as", "because", "rather", "instead", "when", "while"), n.pause():
 		return true
+	case n.in("under", "underneath", "beneath", "round", "around"):
+		return true // "used a damp cloth under the board to hold it still"
 	case n.norm == "for":
 		return !after(tokens, h, 2).in("ages", "once") && !after(tokens, h, 3).in("first", "last", "second")
 	case n.norm == "and":
@@ -64,10 +72,19 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	for at+1 < len(tokens) && tokens[at+1].in("just", "only", "her", "'") {
 		at++ // "with just the tips of my fingers"; "her" is often taken for an object
 	}
+	if after(tokens, at, 1).in("about", "around", "roughly") && after(tokens, at, 2).tag == "CD" {
+		at++ // "with about ten strokes"
+	}
+	if to, ok := d.smallFire(tokens, i); ok {
+		return to, true
+	}
 	if to, ok := d.withLid(tokens, i); ok {
 		return to, true
 	}
 	h := d.toolHead(tokens, at)
+	if i == 0 && h >= 0 && h <= 4 && d.implement(&tokens[h]) && after(tokens, h, 1).human() && after(tokens, h, 2).isVerb() {
+		return h + 1, true // "with the spatula I pull the side in"
+	}
 	if h < 0 && at+3 < len(tokens) && tokens[at+3].norm == "one" && tokens[at+2].in("electric", "sharp", "metal", "wooden", "big", "clean") {
 		h = at + 3 // "with the electric one"
 		return h + 1, i > 0 && d.cooking(tokens, i)
@@ -86,7 +103,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if g := partOf(tokens, h); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil") || tokens[g].kind.Food() && verb >= 0 && d.treats(tokens[verb].stem)) && verb >= 0 {
 		return g + 1, true
 	}
-	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "covered", "agree", "deal") || verb < 0 && len(tokens) > 14 {
+	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "agree", "deal") || verb >= 0 && tokens[verb].norm == "covered" && tokens[h].kind != lexicon.Cloth && !tokens[h].in("paper", "foil", "film", "clingfilm", "lid", "plate", "cling") || verb < 0 && len(tokens) > 14 {
 		return 0, false // what a thing has or has to do with; only a note leaves out its verb
 	}
 	if verb >= 0 && (tokens[h].kind == lexicon.NoKind || tokens[h].kind == lexicon.Other) && fastens(&tokens[verb]) {
@@ -108,9 +125,13 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 		return true // "it fell apart when I pushed it with a fork": how tender
 	case h > 0 && tokens[h].in("stick", "sticks", "leaf", "pod") && tokens[h-1].kind.Food():
 		return true // "a cinnamon stick" is an ingredient
+	case prev.norm == "together" && tool && verb >= 0:
+		return false // "brought it together with a knife"
 	case prev.in("happy", "pleased", "along", "together", "fun", "wrong", "greedy", "careful"):
 		return true
 	case holds(tokens, i, h):
+		return true
+	case verb > start && tool && gaveWay(tokens, verb):
 		return true
 	case verb < 0:
 		return prev.norm == "up" && !tokens[h].in("water", "cloth", "mop", "sponge")
@@ -130,6 +151,17 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 	return tokens[verb].in("had", "has", "have", "serve", "served", "eat", "eating", "ate", "go", "is", "are", "came", "help", "helped", "started", "happy", "pleased", "looked", "began", "waited", "sat")
 }
 
+// gaveWay reports whether the verb at token v tells of the food what it let be
+// done to it: "it pulled apart with a fork", "the loaf sliced cleanly with a
+// bread knife". That tells how tender it was.
+func gaveWay(tokens []token, v int) bool {
+	if !tokens[v].tagIn("VBD", "VBN", "VBZ", "VBP") || !tokens[v].in("sliced", "slices", "pulled", "pulls", "squashed", "squashes", "cut", "cuts", "flaked", "flakes", "broke", "breaks", "fell", "falls", "crushed", "mashed", "crumbled", "shredded", "tore", "came", "comes", "split", "parted", "scooped", "lifted", "peeled") {
+		return false
+	}
+	s := &tokens[v-1]
+	return s.in("it", "they", "which", "that") || s.tagIn("NN", "NNS", "JJ") && !s.human() && v > 1 && tokens[v-2].tagIn("DT", "PRP$", "NN", "JJ")
+}
+
 // holds reports whether "with" at token i tells what a vessel holds or has on
 // it: "a tin with paper in it", "a jug with water", "the pan with the lid".
 func holds(tokens []token, i, h int) bool {
@@ -139,6 +171,17 @@ func holds(tokens []token, i, h int) bool {
 	n := after(tokens, h, 1)
 	return n.norm == "in" && (after(tokens, h, 2).in("it", "them") || after(tokens, h, 2).pause()) || n.norm == "halfway" ||
 		tokens[h].in("handle", "handles") && verbBefore(tokens, clauseStart(tokens, i), i) < 0
+}
+
+// smallFire matches the heat that something was cooked with: "with small
+// fire", "with a low flame".
+func (d means) smallFire(tokens []token, i int) (int, bool) {
+	for j := i + 2; j < len(tokens) && j <= i+4; j++ {
+		if tokens[j].in("fire", "flame", "heat", "gas") {
+			return j + 1, tokens[j-1].in("small", "low", "high", "big", "gentle", "little", "medium", "slow", "strong") && d.cooking(tokens, i)
+		}
+	}
+	return 0, false
 }
 
 // withLid matches the lid or guard that was left on or off: "with lid off".
@@ -301,7 +344,7 @@ func (d means) past(tokens []token, i int) (int, bool) {
 		return h + 1, true
 	case t.norm == "under" && h-i <= 4 && d.restedUnder(tokens, i, h):
 		return h + 1, true
-	case t.norm == "under" && tokens[h].in("board", "bowl", "lid"):
+	case t.norm == "under" && tokens[h].in("board", "bowl", "lid", "ramekins", "ramekin", "tin", "tray", "dish"):
 		return 0, false // "a damp cloth under my board": where, to keep it still
 	case t.norm == "between" && tokens[h].kind == lexicon.Tool && tokens[h].norm != "spoons":
 		return 0, false // "shared it between the tins"
@@ -320,12 +363,12 @@ func (d means) past(tokens []token, i int) (int, bool) {
 // where something went.
 func cooledBurn(tokens []token, i int) bool {
 	for j := clauseStart(tokens, i); j < i; j++ {
-		if tokens[j].kind == lexicon.Body || tokens[j].in("it", "went", "get", "got", "goes", "go") {
+		if tokens[j].kind == lexicon.Body || tokens[j].in("it", "went", "get", "got", "goes", "go", "mark", "burn", "blister", "ow", "ouch") {
 			return true
 		}
 	}
 	for j := i - 1; j >= 0 && j >= i-reach; j-- {
-		if tokens[j].kind == lexicon.Body {
+		if tokens[j].kind == lexicon.Body || tokens[j].in("mark", "burn", "blister", "scald") {
 			return tokens[i-1].in("them", "it") // "my hands were warm … run them under the tap"
 		}
 	}

@@ -181,6 +181,8 @@ func repair(tokens []token, words *vocabulary) {
 		case i > 0 && tokens[i-1].tag == "PRP" && subjectPronoun(tokens[i-1].norm) && strings.HasPrefix(t.tag, "NN") && i+1 < len(tokens) && strings.HasSuffix(t.norm, "ed"):
 			// "I kneaded the dough": an unknown past tense taken for a noun.
 			t.tag = "VBD"
+		case (i == 0 || tokens[i-1].pause()) && t.card.works && t.isNoun() && i+1 < len(tokens) && tokens[i+1].in("it", "them"):
+			t.tag = "VB" // "Brush it with milk"
 		case i == 0 && strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && strings.HasPrefix(t.tag, "NN"):
 			t.tag = "VBD"
 		case strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && t.tagIn("JJ", "VBN") && opensNote(tokens, i):
