@@ -44,11 +44,14 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	case judgedThing:
 		return false
 	case judgedTime:
-		return reasonFollows(s, j) || causeFollows(s.tokens, j) || deedBeside(s, j)
+		return reasonFollows(s, j) || causeFollows(s.tokens, j) || deedBeside(s, j) || j.named != "" && toldOfNamed(s, next, j) || next != nil && badDay(s.tokens, next.tokens, j)
 	case judgedWork, judgedPerson, judgedAct:
+		if j.named != "" {
+			return toldOfNamed(s, next, j) || reasonFollows(s, j) || colonTells(s.tokens, j)
+		}
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
-	return describes(s, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
+	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
 }
 
 // sawThemDo reports whether the verb at token i leads to what somebody was seen
@@ -56,7 +59,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 func sawThemDo(tokens []token, i int) bool {
 	for k := i + 1; k+1 < len(tokens) && k <= i+3; k++ {
 		if tokens[k].human() {
-			return tokens[k+1].tagIn("VBG", "VB")
+			return tokens[k+1].tagIn("VBG", "VB") || tokens[k+1].card.works && !tokens[k+1].isAdv() || k+2 < len(tokens) && tokens[k+1].isNoun() && tokens[k+2].tagIn("DT", "PRP$")
 		}
 	}
 	return false
@@ -109,7 +112,7 @@ func describes(s *sentence, j judgement) bool {
 		if !g.told || !resultArea(g.area) || j.sense != "" && j.sense.Area() != g.area || g.from < j.to && g.to > j.from || familiar(s.tokens, g) || ownVerb(s.tokens, j, g) {
 			continue
 		}
-		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && sameFood(s.tokens, j, g.from, g.to) {
+		if closeTo(s.tokens, j, g.from) && !onTheWay(s.tokens, g.from) && !tellsWhichOne(s.tokens, j, g) && sameFood(s.tokens, j, g.from, g.to) {
 			return true
 		}
 	}
@@ -159,6 +162,9 @@ func namesTaste(tokens []token, j judgement) bool {
 	at := j.to
 	if at < len(tokens) && (tokens[at].norm == "," || namesSense(&tokens[at])) {
 		at++ // "a nice kick from the ginger"
+		if at+1 < len(tokens) && tokens[at].in("all", "mostly", "mainly", "full") {
+			return tokens[at+1].isNoun() || tokens[at+1].kind.Food() || tokens[at+1].norm == "of"
+		}
 	}
 	if at+1 >= len(tokens) || !tokens[at].in("of", "from") {
 		return false
@@ -176,6 +182,9 @@ func familiar(tokens []token, g sign) bool {
 		return false
 	}
 	last := &tokens[g.to-1]
+	if tokens[g.from+1].in("a", "an") && last.in("garden", "bakery", "forest", "wood", "farm", "field", "beach", "bonfire", "campfire", "sweetshop", "brewery", "florist", "orchard", "sea") {
+		return false // everybody knows what it smells of there
+	}
 	return last.kind == lexicon.Place || last.kind == lexicon.Person || last.in("shop", "home", "one", "ones", "restaurant", "cafe")
 }
 
@@ -183,16 +192,16 @@ func familiar(tokens []token, g sign) bool {
 // what it lacked: "it was a disaster, it slid off the plate", "looked fancy but
 // the tomatoes were all on one side", "nice but needs salt".
 func elaborated(s *sentence, j judgement) bool {
-	tokens, lacks := s.tokens, false
+	tokens, lacks, apart := s.tokens, false, false
 	for at := clauseEnd(tokens, j.to-1); at < len(tokens) && at < j.to+reach; {
 		end := max(clauseEnd(tokens, min(at+1, len(tokens)-1)), at+1)
 		added := tokens[at].in("and", "&", "then")
 		for i := at; i < end && i < len(tokens) && !tokens[i].human(); i++ {
-			lacks = lacks || tokens[i].in("but", "just", "though")
-			if j.sense == "" && happened(tokens, i) && !(added && !tokens[subject(tokens, i)].in("it", "they")) {
+			lacks, apart = lacks || tokens[i].in("but", "just", "though"), apart || tokens[i].in("but", "though", "although")
+			if j.sense == "" && happened(tokens, i) && !((added || apart) && !tokens[subject(tokens, i)].in("it", "they")) {
 				return true
 			}
-			if j.sense == lexicon.Sight && !added && placed(tokens, i) || lacks && tokens[i].kind == lexicon.Ingredient && tokens[i].isNoun() {
+			if j.sense == lexicon.Sight && !added && placed(tokens, i) || lacks && tokens[i].kind == lexicon.Ingredient && tokens[i].isNoun() && !ownSubject(tokens, i) {
 				return true
 			}
 		}
@@ -208,7 +217,7 @@ func happened(tokens []token, i int) bool {
 		return false
 	}
 	t := &tokens[i]
-	if !t.tagIn("VBD", "VBN") || linkingVerb(t.norm) && !wentSomewhere(tokens, i) {
+	if !t.tagIn("VBD", "VBN") || linkingVerb(t.norm) && !wentSomewhere(tokens, i) && !cameApart(tokens, i) {
 		return false
 	}
 	switch t.stem {
@@ -216,7 +225,7 @@ func happened(tokens []token, i int) bool {
 		return false
 	}
 	n := subject(tokens, i)
-	return n >= 0 && n < i && i-n <= 3 && (tokens[n].in("it", "they") || tokens[n].isNoun() && tokens[n].kind.Food())
+	return n >= 0 && n < i && i-n <= 3 && (tokens[n].in("it", "they", "them", "one", "ones", "some", "most", "half", "two", "three", "four", "several", "mine") || tokens[n].isNoun() && tokens[n].kind.Food())
 }
 
 // wentSomewhere reports whether "went" at token i tells of a way and of no
@@ -262,6 +271,9 @@ func sameFood(tokens []token, j judgement, i, to int) bool {
 	if j.topic == "" {
 		return true
 	}
+	if i >= j.to && otherPart(tokens, j, i) {
+		return false
+	}
 	if i >= j.to && predicateOf(tokens, i) < 0 {
 		return true // ", crisp edges", ", no lumps"
 	}
@@ -278,6 +290,17 @@ func sameFood(tokens []token, j judgement, i, to int) bool {
 	}
 	_, sense := senseOfNoun(t.norm)
 	return sense || singular(t.norm) == singular(j.topic) || !t.kind.Food() && n > j.from || n > j.to && ofWhole(tokens, n)
+}
+
+// otherPart reports whether another food stands between the judgement and the description at
+// token i that follows it ("Carrots perfect, potatoes waxy").
+func otherPart(tokens []token, j judgement, i int) bool {
+	for k := j.to; k < i && k < j.to+reach; k++ {
+		if t := &tokens[k]; t.isNoun() && t.kind.Food() && t.kind != lexicon.PartNoun && singular(t.norm) != singular(j.topic) && (k == j.to+1 || tokens[k-1].tagIn("DT", "PRP$")) {
+			return true
+		}
+	}
+	return false
 }
 
 // otherOfSome reports whether another one of several is named between the

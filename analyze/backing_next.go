@@ -8,7 +8,7 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 	if j.verb && ofDoneVerb(next.tokens) {
 		return false // "Carved lovely. Crackling went like glass"
 	}
-	if j.alone && (startsWithHeading(next.tokens) || humanFirst(next.tokens)) || !goesOn(next, j.topic) {
+	if j.alone && (startsWithHeading(next.tokens) || humanFirst(next.tokens)) || !j.than && !goesOn(next, j.topic) {
 		return false
 	}
 	if j.sense == "" && len(next.tokens) > 2 && next.tokens[0].in("it", "they") && happened(next.tokens, 1) {
@@ -42,7 +42,9 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 func laysOut(tokens []token) bool {
 	for i := 1; i < len(tokens) && i < 5; i++ {
 		switch tokens[i].stem {
-		case "put", "sprinkl", "scatter", "arrang", "drizzl", "garnish", "dust", "decor", "plate", "wipe", "pipe", "dress", "laid", "fan", "add":
+		case "put", "add":
+			return !packed(tokens, i)
+		case "sprinkl", "scatter", "arrang", "drizzl", "garnish", "dust", "decor", "plate", "wipe", "pipe", "dress", "laid", "fan":
 			return true
 		}
 	}

@@ -9,6 +9,9 @@ import (
 // toldOfWork reports whether the judgement's own sentence tells of the judged
 // work: what was done, by what means, why, or what came of it.
 func toldOfWork(s *sentence, j judgement) bool {
+	if j.of == judgedPerson && leftToOthers(s.tokens, j) {
+		return false
+	}
 	start := clauseStart(s.tokens, j.from)
 	if !j.verb && predicateOf(s.tokens, j.from) < 0 {
 		start = j.from // a word of praise beside the clause, not its verb's
@@ -17,8 +20,8 @@ func toldOfWork(s *sentence, j judgement) bool {
 		return true
 	}
 	for _, g := range s.signs {
-		if named(s.tokens, g, j) {
-			continue
+		if named(s.tokens, g, j) || g.area == lexicon.Independence && firstVerb(s.tokens, 0, min(len(s.tokens), reach)) < 0 {
+			continue // "a cracking effort from start to finish"
 		}
 		if g.told && (j.area == "" && g.area != lexicon.Improvement || g.area == j.area) && (g.to <= start || g.from >= j.to) {
 			return true
@@ -47,13 +50,13 @@ func workGoesOn(next *sentence, j judgement) bool {
 	if j.area != "" {
 		return tellsOf(next, j.area) || j.area == lexicon.Organisation && outOfTime(next.tokens)
 	}
-	if j.of == judgedPerson && (humanFirst(next.tokens) || nameFirst(next.tokens)) && actBefore(next.tokens, min(len(next.tokens), reach/2)) {
-		return true // "She did well. She put the hot tray down on a mat"
+	if j.of == judgedPerson {
+		return personGoesOn(next, j)
 	}
 	if j.of != judgedWork && len(next.sensory) > 0 {
 		return false // "He did well. The soup was silky"
 	}
-	if j.of == judgedWork && len(next.why) > 0 {
+	if j.of == judgedWork && len(next.why) > 0 && !hadToWait(next.tokens) {
 		return true
 	}
 	for _, a := range workAreas() {

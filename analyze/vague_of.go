@@ -29,12 +29,15 @@ type judgement struct {
 	deeds   bool          // what was done tells of it too: of a note without noun or verb, of presentation
 	dressed bool          // a remark on how it was dressed or laid out ("…, really pretty")
 	verb    bool          // it belongs to a verb of doing ("coped well")
+	named   namedWork     // a piece of work that has evidence of its own
+	than    bool          // it is set against another's ("nicer than mine")
+	ours    bool          // the writer's own group is praised ("we did well")
 }
 
 // judgementOf decides what a word is said of: what the word itself can be said
 // of, then the noun it stands before, the verb it belongs to, and the subject.
 func judgementOf(tokens []token, v *vagueWord) judgement {
-	j := judgement{vagueWord: v, alone: countWords(tokens) <= v.to-v.from+1}
+	j := judgement{vagueWord: v, alone: countWords(tokens) <= v.to-v.from+1, than: setAgainst(tokens, v.to), ours: between(tokens, max(0, v.from-reach/2)-1, v.from, "we", "our", "us")}
 	if of, ok := kindOfWord(tokens, v); ok {
 		j.of = of
 		j.area = judgedArea(tokens, v)
@@ -43,9 +46,20 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 	if v.to-v.from > 1 && tokens[v.to-1].in("job", "effort", "work", "attempt", "start", "cook", "lad", "lass", "girl") && j.byNoun(tokens, v.to-1) {
 		return j // "top job"
 	}
-	if v.to < len(tokens) && tokens[v.to].in("session", "lesson", "practical", "day", "evening", "morning", "afternoon") {
+	if v.to < len(tokens) && tokens[v.to].in("session", "lesson", "practical") {
 		j.of = judgedWork
 		return j
+	}
+	if v.to < len(tokens) && pastime(tokens, v.to) {
+		j.of = judgedTime
+		return j
+	}
+	if v.to < len(tokens) && tokens[v.to].norm == "way" && v.from > 1 && tokens[v.from-2].norm == "in" {
+		return j // "gritty in a pleasant way"
+	}
+	if n := shareOf(tokens, v.to); n >= 0 {
+		j.topic = topicOf(&tokens[n])
+		return j // "a lovely piece of fish"
 	}
 	if h := phraseHead(tokens, v.to-1); h >= 0 && !tokens[v.to].in("so", "but") && (tokens[h].kind == lexicon.Tool || !portion(&tokens[h])) {
 		if j.byNoun(tokens, h) {
@@ -55,6 +69,9 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 	if of, ok := kindOfVerb(tokens, v); ok {
 		j.of, j.verb = of, true
 		j.area = judgedArea(tokens, v)
+		if start := clauseStart(tokens, v.from); of == judgedWork && j.area == "" && tokens[start].tag == "VBG" && !tokens[start].in("everything") {
+			j.named = byHand // "shaping the rolls went badly"
+		}
 		return j
 	}
 	if tokens[v.to-1].in("disaster", "catastrophe", "fail", "shambles", "flop", "nightmare", "fiasco") {
@@ -62,7 +79,11 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 	}
 	if p := predicateOf(tokens, v.from); p >= 0 {
 		j.sense, _ = senseOfVerb(tokens[p].norm)
-		if n := subject(tokens, p); n >= 0 {
+		n := subject(tokens, p)
+		if n < 0 && p > 0 && (tokens[p-1].tag == "VBG" || tokens[p-1].norm == "up") {
+			n = p - 1 // "the clearing up was", "the filleting was"
+		}
+		if n >= 0 {
 			j.bySubject(tokens, n, p)
 		}
 		return j
@@ -88,7 +109,9 @@ func (j *judgement) byNote(tokens []token) {
 			j.topic = topicOf(t)
 			return
 		} else if t.isNoun() && t.kind == lexicon.NoKind && i == 0 {
-			j.topic = t.norm
+			if !j.byName(t) {
+				j.topic = t.norm
+			}
 			return
 		}
 	}
@@ -143,7 +166,11 @@ func (j *judgement) byNoun(tokens []token, n int) bool {
 	switch {
 	case t.in("job", "effort", "work", "start", "try", "attempt", "going", "lad", "lass", "cook", "boy", "girl", "chef"):
 		j.of = judgedPerson
-	case t.in("go", "day", "lesson", "session", "time", "teamwork", "progress", "experience", "afternoon", "morning"):
+	case workPlace(tokens, n):
+		j.of, j.named = judgedWork, tidying
+	case pastime(tokens, n):
+		j.of = judgedTime
+	case t.in("go", "lesson", "session", "teamwork", "progress", "experience"):
 		j.of = judgedWork
 	case t.in("idea", "touch", "move", "thinking", "way", "decision", "trick", "plan"):
 		j.of = judgedAct
@@ -165,6 +192,9 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 	start := clauseStart(tokens, v.from)
 	if (tokens[v.from].in("better", "worse", "badly", "best") && tokens[v.from].isAdv() || v.from > 0 && tokens[v.from].in("bad", "good", "rubbish") && tokens[v.from-1].in("it", "them")) && somebodyWorks(tokens, start, v.from) {
 		return judgedWork, true // "line the tin better"
+	}
+	if tokens[v.from].in("poorly", "badly", "well", "brilliantly", "beautifully", "perfectly") && between(tokens, start-1, v.from, "managed", "organised", "planned", "timed", "handled", "used") && tokens[start].human() {
+		return judgedWork, true // "I managed my time poorly"
 	}
 	for i := v.from - 1; i >= start && i >= v.from-4; i-- {
 		t := &tokens[i]
@@ -221,14 +251,9 @@ func (j *judgement) byName(t *token) bool {
 	return false
 }
 
-// gerund reports whether a noun names something done ("Piping was fun").
-func gerund(t *token) bool {
-	return strings.HasSuffix(t.norm, "ing") && !t.kind.Food() && len(t.norm) > 5 && !t.in("everything", "something", "anything", "nothing")
-}
-
 // somebodyWorks reports whether somebody works on something in tokens[from:to].
 func somebodyWorks(tokens []token, from, to int) bool {
-	somebody := false
+	somebody := from < to && tokens[from].card.works && !tokens[from].isNoun() // "grease the tin better"
 	for i := from; i < to; i++ {
 		somebody = somebody || tokens[i].human()
 		if somebody && tokens[i].card.works && !linkingVerb(tokens[i].norm) {
@@ -241,12 +266,19 @@ func somebodyWorks(tokens []token, from, to int) bool {
 // bySubject judges by the subject at token n of the verb at token p.
 func (j *judgement) bySubject(tokens []token, n, p int) {
 	t := &tokens[n]
+	if named := nameOfWork(tokens, n, p); named != "" {
+		j.of, j.named = judgedWork, named
+		return
+	}
 	if j.byName(t) {
 		return
 	}
 	switch {
 	case doneThing(tokens, n, p) || gerund(t):
 		j.of = judgedTime
+		if !tokens[j.to-1].in("fun", "boring", "enjoyable", "best", "worst", "part", "bit") {
+			j.named = byHand
+		}
 		if n > 0 && n == p-1 && tokens[n-1].tag == "PRP$" {
 			j.of = judgedWork // "my piping was shocking"
 		}
@@ -258,6 +290,8 @@ func (j *judgement) bySubject(tokens []token, n, p int) {
 		j.of = judgedWork // "my timing was not good", and in any spelling
 	case t.inert() && !portion(t):
 		j.of = judgedThing
+	case pickedOut(tokens, n):
+		j.topic = t.norm // "that bit", "the pink half"
 	default:
 		j.topic = topicOf(t)
 		if n > 0 && topicOf(&tokens[n-1]) != "" && !tokens[n-1].kind.Food() {
@@ -271,37 +305,6 @@ func (j *judgement) bySubject(tokens []token, n, p int) {
 func relative(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	return start > 0 && tokens[start-1].norm == "which"
-}
-
-// laidOut reports whether a noun names how food was laid out, which is told by
-// doing it as much as by how it looked.
-func laidOut(t *token) bool { return t.in("presentation", "decoration", "plating") }
-
-// judgedArea returns the area of work that the clause names.
-func judgedArea(tokens []token, v *vagueWord) lexicon.Area {
-	for i := clauseStart(tokens, v.from); i < clauseEnd(tokens, v.to-1); i++ {
-		if a := areaOfNoun(tokens[i].norm); a != "" {
-			return a
-		}
-	}
-	return ""
-}
-
-// areaOfNoun returns the area of work that a noun names.
-func areaOfNoun(w string) lexicon.Area {
-	switch singular(w) {
-	case "safety":
-		return lexicon.Safety
-	case "hygiene", "cleanliness":
-		return lexicon.Hygiene
-	case "organisation", "timing", "planning", "timekeeping", "time":
-		return lexicon.Organisation
-	case "independence":
-		return lexicon.Independence
-	case "technique", "skill", "chopping", "kneading", "rolling", "crimping", "whisking", "folding", "slicing":
-		return lexicon.Technique
-	}
-	return ""
 }
 
 // actBefore reports whether the clause before token i tells what somebody did.
@@ -318,12 +321,12 @@ func actBefore(tokens []token, i int) bool {
 // saying, liking or eating.
 func didThing(tokens []token, i int) bool {
 	t := &tokens[i]
-	object := i+1 < len(tokens) && (tokens[i+1].tagIn("DT", "PRP$", "CD") || tokens[i+1].isNoun() || tokens[i+1].in("it", "them"))
+	object := i+1 < len(tokens) && (tokens[i+1].tagIn("DT", "PRP$", "CD") || tokens[i+1].isNoun() || tokens[i+1].kind.Food() || tokens[i+1].in("it", "them"))
 	if t.tag == "VBG" && i > 0 {
 		n := subject(tokens, i)
 		return n >= 0 && tokens[n].human() && afterLinkingVerb(tokens, i) // "I was still washing up"
 	}
-	if !t.tagIn("VBD", "VBZ", "VBP", "VBN") || linkingVerb(t.norm) && !(object && t.in("turned", "kept", "keep", "turn")) {
+	if !t.tagIn("VBD", "VBZ", "VBP", "VBN") || linkingVerb(t.norm) && !(object && t.in("turned", "kept", "keep", "turn", "got")) {
 		return false
 	}
 	switch t.stem {
@@ -340,12 +343,6 @@ func didThing(tokens []token, i int) bool {
 	return n < 0 || tokens[n].human()
 }
 
-// portion reports whether a noun names a helping or a share and no thing of its
-// own.
-func portion(t *token) bool {
-	return t.in("slice", "piece", "bite", "mouthful", "plate", "portion", "batch", "meal", "one", "ones", "result", "bit", "part", "bits", "thing", "go", "time", "mine")
-}
-
 // topicOf returns the noun where it names a part, an ingredient, or some of
 // several ("the second", "the rest"); a dish is the whole.
 func topicOf(t *token) string {
@@ -359,13 +356,4 @@ func topicOf(t *token) string {
 		return t.norm
 	}
 	return ""
-}
-
-// someOf reports whether a word picks out some of several.
-func someOf(w string) bool {
-	switch w {
-	case "rest", "other", "others", "second", "first", "last", "third":
-		return true
-	}
-	return false
 }

@@ -1,6 +1,10 @@
 package analyze
 
-import "saywhy/lexicon"
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
 
 // saidOf reports whether slang at token i is said of the food or the work as a
 // quality: after a linking verb whose subject is no person, or alone.
@@ -22,7 +26,7 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	}
 	v := predicateOf(tokens, i)
 	if v < 0 {
-		return len(tokens) <= 3 || lastRemark(tokens, i) || i > 1 && tokens[i-1].in("up", "out") && !tokens[i-2].human() // "it puffed up lush"
+		return len(tokens) <= 3 || i == 0 && len(tokens) > 2 && tokens[1].norm == "," && tokens[2].in("that", "this", "them", "those", "these", "it") || lastRemark(tokens, i) || i > 1 && tokens[i-1].in("up", "out") && !tokens[i-2].human() // "it puffed up lush"
 	}
 	if tokens[v].norm == "its" {
 		return true
@@ -83,7 +87,17 @@ func lastRemark(tokens []token, i int) bool {
 // aside reports uses that the neighbouring words rule out: "good" before a
 // measure, "well" as a noun, "fine" of a person.
 func (d judging) aside(tokens []token, from, to int) bool {
-	return beginsTalk(tokens, from, to) || measures(tokens, from, to) || ofState(tokens, from, to)
+	return cookedThrough(tokens, from, to) || beginsTalk(tokens, from, to) || measures(tokens, from, to) || ofState(tokens, from, to)
+}
+
+// cookedThrough reports "well done" of how far food was cooked ("it was well done in the
+// middle").
+func cookedThrough(tokens []token, from, to int) bool {
+	if to-from != 2 || tokens[from].norm != "well" || to >= len(tokens) || !tokens[to].in("in", "inside", "outside", "on", "right", "all", "not") {
+		return false
+	}
+	v := predicateOf(tokens, from)
+	return v >= 0 && subject(tokens, v) >= 0 && !tokens[subject(tokens, v)].human()
 }
 
 // beginsTalk reports "ok", "right" and "well" as a way to begin or to go on.
@@ -96,10 +110,15 @@ func beginsTalk(tokens []token, from, to int) bool {
 	if t.norm == "well" && next.norm == "," && from > 0 && (tokens[from-1].pause() || tokens[from-1].in("and", "but", "so")) {
 		return true // "and, well, I dropped it"
 	}
-	if from > 0 {
-		return false
+	for k := 0; k < from; k++ { // "Right, ok, first"
+		if !tokens[k].in("right", "ok", "okay", "so", "um", "erm", "well", "yeah", "yes", "and", ",") {
+			return false
+		}
 	}
-	return next.in(",", "so", "um", "well", "then", "right", "basically") ||
+	if from > 0 && !next.pause() && !next.in("first", "firstly", "next", "then", "i", "we", "so", "um", "this", "my", "the") {
+		return false // "So ok it was"
+	}
+	return next.in(",", "so", "um", "well", "then", "right", "basically", "next", "first", "firstly", "step", "now", "here") ||
 		t.norm != "well" && (subjectPronoun(next.norm) || next.human() || next.in("the", "my", "here", "today", "first")) // "ok mum says"
 }
 
@@ -116,6 +135,8 @@ func measures(tokens []token, from, to int) bool {
 	next := &tokens[to]
 	quality := next.isAdj() || next.isAdv() || next.describes()
 	switch {
+	case next.norm == "bit" && from <= 1 && shareOf(tokens, to) >= 0:
+		return false // "Nice bit of ham, that"
 	case t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal"):
 		return true
 	case t.in("pretty", "super") && quality:
@@ -126,10 +147,62 @@ func measures(tokens []token, from, to int) bool {
 		return true // "rose nice and high", "chop it nice and fine"
 	case t.norm == "good" && next.norm == "and" && to+1 < len(tokens) && tokens[to+1].describes():
 		return true // "good and hot": thoroughly
+	case t.norm == "good" && from > 0 && tokens[from-1].norm == "a" && countsOut(tokens, to):
+		return true // "a good forty minutes": at least
 	case t.in("fine", "finer") && next.kind == lexicon.Tool:
 		return true
 	}
-	return t.in("smashing", "cracking", "banging", "belting", "touching") && (next.tagIn("DT", "PRP$") || next.in("them", "it", "up", "open"))
+	return t.in("smashing", "cracking", "banging", "belting", "touching") && (next.tagIn("DT", "PRP$") || next.in("them", "it", "up", "open") || strikes(tokens, from))
+}
+
+// countsOut reports whether a number or a stretch of time stands at token i.
+func countsOut(tokens []token, i int) bool {
+	t := &tokens[i]
+	return t.tag == "CD" || strings.HasSuffix(t.norm, "teen") || strings.HasSuffix(t.norm, "ty") && t.norm[0] != 'p' && lexicon.Time == kindBehind(tokens, i) ||
+		t.in("minutes", "hours", "hour", "half", "fortnight", "week", "month", "decade", "inch", "metre", "foot")
+}
+
+// kindBehind returns the kind of the noun behind token i.
+func kindBehind(tokens []token, i int) lexicon.Kind {
+	if i+1 >= len(tokens) {
+		return lexicon.NoKind
+	}
+	return tokens[i+1].kind
+}
+
+// strikes reports whether "smashing" or "cracking" at token i is what somebody
+// does to a thing ("dad was smashing garlic", "she began cracking eggs").
+func strikes(tokens []token, i int) bool {
+	if i == 0 || !tokens[i+1].isNoun() && !tokens[i+1].kind.Food() {
+		return false
+	}
+	switch prev := &tokens[i-1]; {
+	case prev.in("is", "was", "are", "were", "'m", "'s", "'re", "am"):
+		n := subject(tokens, i-1)
+		return n >= 0 && tokens[n].human()
+	default:
+		return prev.in("started", "start", "began", "kept", "keep", "by", "for", "of", "before", "after", "when", "while", "tried", "try", "like", "love", "at", "stopped", "been", "enjoyed", "busy")
+	}
+}
+
+// handy reports whether "with" at token i brings what somebody has a way with
+// elsewhere than in the kitchen ("good with numbers", "better with animals").
+func handy(tokens []token, i int) bool {
+	if i+1 >= len(tokens) || tokens[i].norm != "with" {
+		return false
+	}
+	h := objectHead(tokens, i)
+	if h < 0 {
+		return false
+	}
+	switch t := &tokens[h]; t.kind {
+	case lexicon.Person:
+		return t.in("animals", "dogs", "dog", "horses", "kids", "children", "people", "babies")
+	case lexicon.Tool, lexicon.Body, lexicon.Cloth:
+		return false
+	default:
+		return t.isNoun() && !t.kind.Food() && !t.in("heat", "safety", "hygiene", "time", "timing", "seasoning", "spices", "flavours", "knife", "hob", "oven")
+	}
 }
 
 // ofManner reports whether what "nice and" leads to tells how something was
@@ -177,6 +250,9 @@ func ofState(tokens []token, from, to int) bool {
 		return true
 	}
 	if tokens[v].in("feel", "feels", "felt", "feeling") && (subjectIsHuman(tokens, from)) && phraseHead(tokens, from) < 0 {
+		return true
+	}
+	if s := subject(tokens, v); t.in("good", "great", "better", "bad", "brilliant", "best") && s >= 0 && tokens[s].human() && handy(tokens, to) {
 		return true
 	}
 	if !t.in("fine", "alright", "ok", "okay", "well", "better", "good", "poorly", "great", "bad", "grand") {
