@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -47,6 +48,9 @@ func (d cautioning) read(r *reading) {
 // which of them it is, the scenes of the others do not count.
 func (d cautioning) told(r *reading, i int, kind string) bool {
 	s := &r.sentences[i]
+	if kind == "storage" && keptCold(r, i) {
+		return false
+	}
 	if d.danger(s, s.dangers, kind) || kind == "undercooked" && d.tooCool(r, s) {
 		return true
 	}
@@ -58,6 +62,19 @@ func (d cautioning) told(r *reading, i int, kind string) bool {
 		}
 	}
 	return d.scene(r, i, kind)
+}
+
+// keptCold reports whether sentence i tells on of what the one before it put in
+// the cold: "The rice went in the fridge. It sat in its tub overnight."
+func keptCold(r *reading, i int) bool {
+	s := &r.sentences[i]
+	if i == 0 || len(s.tokens) == 0 || !s.tokens[0].in("it", "they", "this", "that") {
+		return false
+	}
+	before := &r.sentences[i-1]
+	return slices.ContainsFunc(before.dangers, func(h hit) bool {
+		return h.Label == "storage" && h.Step == "unless" && before.tokens[h.to-1].in("fridge", "freezer") && !undone(before.tokens, h.from) && !planned(before.tokens, h.from)
+	})
 }
 
 // rawKind reports whether dangers of the kind come of raw food.
