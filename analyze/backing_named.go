@@ -132,7 +132,7 @@ func leftLying(tokens []token, from int) bool {
 // cutSo reports whether it is told how the knife was held or how the pieces came out.
 func cutSo(tokens []token, from int) bool {
 	for i := from; i < len(tokens) && i < from+reach; i++ {
-		if tokens[i].in("claw", "bridge", "grip", "fingers", "fingertips", "fingernails", "knuckles", "thumb", "tucked", "even", "evenly", "uneven", "same", "size", "sized", "length", "thick", "thickness", "thin",
+		if tokens[i].in("claw", "bridge", "grip", "fingers", "fingertips", "fingernails", "knuckles", "thumb", "tucked", "even", "evenly", "uneven", "same", "different", "size", "sizes", "sized", "length", "thick", "thickness", "thin",
 			"cm", "centimetre", "centimetres", "mm", "cubes", "cube", "dice", "strips", "chunks", "matchsticks", "wedges", "slower", "faster", "slow", "quick", "blade", "tip") {
 			return true
 		}

@@ -45,6 +45,12 @@ func TestWhatBacksAJudgement(t *testing.T) {
 			{"It was alright but it needed more salt.", "alright"},
 			{"My risotto was a flop because it was gluey.", "flop"},
 		}},
+		{"work is backed by what became of it", [][2]string{
+			{"The rolling went terribly. It stuck to the pin.", "terribly"},
+			{"Her dicing was poor. The pieces were all different.", "poor"},
+			{"The rolling went terribly. Then we had a cup of tea.", "terribly!"},
+			{"The rolling went terribly. My sister was at dance.", "terribly!"},
+		}},
 		{"food is not backed by how it was made or by who ate it", [][2]string{
 			{"It was lovely and I made it by rubbing the butter in with my fingertips.", "lovely!"},
 			{"The samosas were great. I folded them into triangles and sealed the edges with water.", "great!"},

@@ -48,7 +48,7 @@ func workGoesOn(next *sentence, j judgement) bool {
 		return false
 	}
 	if j.area != "" {
-		return tellsOf(next, j.area) || j.area == lexicon.Organisation && outOfTime(next.tokens)
+		return tellsOf(next, j.area) || j.area == lexicon.Organisation && outOfTime(next.tokens) || j.area == lexicon.Technique && cameOfIt(next.tokens)
 	}
 	if j.of == judgedPerson {
 		return personGoesOn(next, j)
@@ -61,6 +61,24 @@ func workGoesOn(next *sentence, j judgement) bool {
 	}
 	for _, a := range workAreas() {
 		if tellsOf(next, a) {
+			return true
+		}
+	}
+	return j.of == judgedWork && cameOfIt(next.tokens)
+}
+
+// cameOfIt reports whether a sentence opens with what became of what was worked:
+// "It stuck to my fingers", "The pieces were all different sizes", "By the last
+// five there were holes".
+func cameOfIt(tokens []token) bool {
+	if movesOn(tokens) || humanFirst(tokens) {
+		return false
+	}
+	for i := 1; i < len(tokens) && i < 8; i++ {
+		if happened(tokens, i) {
+			return true
+		}
+		if tokens[i].in("were", "was") && tokens[i-1].in("there", "pieces", "bits", "slices", "chunks", "edges", "corners", "holes", "lumps", "gaps", "ones", "half", "some", "most") && i+1 < len(tokens) && !tokens[i+1].pause() {
 			return true
 		}
 	}

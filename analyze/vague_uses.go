@@ -25,6 +25,9 @@ func (d judging) saidOf(tokens []token, i int) bool {
 		return false // "mint and lemony"
 	}
 	v := predicateOf(tokens, i)
+	if v < 0 && i+3 < len(tokens) && tokens[i+1].norm == "to" && tokens[i+2].norm == "be" && i <= 2 && (i == 0 || tokens[0].isAdv() || tokens[0].in("pretty", "bit", "a")) {
+		return true // "Pretty grim to be honest"
+	}
 	if v < 0 {
 		return len(tokens) <= 3 || i == 0 && len(tokens) > 2 && tokens[1].norm == "," && tokens[2].in("that", "this", "them", "those", "these", "it") || lastRemark(tokens, i) || i > 1 && tokens[i-1].in("up", "out") && !tokens[i-2].human() // "it puffed up lush"
 	}
