@@ -21,6 +21,8 @@ type wish struct {
 	quote    string   // the writer's words in it; "" for none
 	noun     string   // the food that was judged, where the text names it
 	shorter  []string // other quotes, for where the first makes a question too hard to read
+	state    string   // of a danger: dealt or treated, where the text tells what came of it
+	mixed    bool     // the quote speaks of another sense as well
 	planned  bool     // the quote stands in the evaluation before this one
 }
 
@@ -227,6 +229,9 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	}
 	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end], noun: judgedNoun(s.tokens, v)}
 	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
+	if s.tokens[v.from].in("tasty", "delicious", "yummy", "scrumptious", "yum", "delish", "edible") && j.of != judgedFood {
+		j.of, j.sense, work = judgedFood, lexicon.Sense(lexicon.Taste), "" // such words are of food, whoever says them
+	}
 	if j.of == judgedFood && j.sense != "" {
 		q.area, q.group = j.sense.Area(), string(j.sense)
 	} else if s.has(lexicon.Improvement) {
@@ -333,12 +338,23 @@ func (d asking) unexplained(r *reading) []wish {
 		}
 		for _, n := range row.Sentences {
 			if q := d.toExplain(r, &r.sentences[n-1], a); q != "" {
-				out = append(out, wish{area: a, step: Reason, group: string(a), list: "reason", sentence: n, quote: q})
+				out = append(out, wish{area: a, step: Reason, group: string(a), list: "reason", sentence: n, quote: q, mixed: mixed(r, &r.sentences[n-1], q, a)})
 				break
 			}
 		}
 	}
 	return out
+}
+
+// mixed reports whether a quote from the sentence describes food by another
+// sense than that of the area.
+func mixed(r *reading, s *sentence, quote string, a lexicon.Area) bool {
+	for _, w := range s.sensory {
+		if w.sense.Area() != a && strings.Contains(quote, r.Text[s.tokens[w.from].start:s.tokens[w.to-1].end]) {
+			return true
+		}
+	}
+	return false
 }
 
 // row returns the row of an area.

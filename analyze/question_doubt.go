@@ -57,6 +57,12 @@ func (d *doubt) mark(s *sentence) {
 		if worksTogether(s.tokens, i) {
 			d.weak[lexicon.Independence]++
 		}
+		if t.in("everything", "all") && i+2 < len(s.tokens) && (tokensIn(s.tokens, i+1, "apart", "except", "but", "bar", "myself", "alone")) {
+			d.weak[lexicon.Independence]++ // "I did everything apart from the tray"
+		}
+		if t.in("cloud", "whiff", "waft", "wafted", "wave") && i+1 < len(s.tokens) && s.tokens[i+1].norm == "of" {
+			d.nosed = true // "a cloud of cardamom came out"
+		}
 		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
 			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
 		}
@@ -71,6 +77,11 @@ func (d *doubt) mark(s *sentence) {
 	for _, h := range d.words.cues.find(s) {
 		d.weak[lexicon.Area(h.Label)]++
 	}
+}
+
+// tokensIn reports whether token i is one of the words.
+func tokensIn(tokens []token, i int, words ...string) bool {
+	return i < len(tokens) && tokens[i].in(words...)
 }
 
 // thens counts the words that put one job behind another.
@@ -220,6 +231,9 @@ func (d *doubt) toldBeside(q wish) bool {
 func (s *sentence) reportsSpeech(text string) bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
+		if i > 0 && s.tokens[i-1].in("everyone", "everybody", "they", "he", "she", "people") && t.in("say", "loved", "love", "thought", "liked", "think", "reckon") {
+			return true // "Everybody say is very tasty"
+		}
 		if t.in("said", "says", "reckons", "reckoned", "called", "calls", "thinks", "told") && i > 0 && s.tokens[i-1].norm != "i" {
 			return true
 		}

@@ -27,7 +27,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Hygiene, lexicon.Safety:
 			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece)
 		case lexicon.Organisation:
-			ok = done(piece) && doer(piece, r.Role) && !slipped(piece)
+			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece)
 		case lexicon.Technique:
 			ok = done(piece) && doer(piece, r.Role) && cooks(piece)
 		default:
@@ -87,6 +87,17 @@ func doer(piece []token, role Role) bool {
 func slipped(piece []token) bool {
 	for i := range piece {
 		if piece[i].in("ran", "run", "out", "left", "forgot", "forgotten", "lost", "late", "dropped", "spilt", "spilled", "missed", "overran", "behind", "burnt", "rushed") {
+			return true
+		}
+	}
+	return false
+}
+
+// endedUp reports whether a piece tells how the work came out, which was not
+// done for a purpose: "finished eight minutes early".
+func endedUp(piece []token) bool {
+	for i := range piece {
+		if piece[i].in("finished", "ended", "managed", "early", "overtime", "struggled", "lasted", "waited", "began", "started", "spent") || piece[i].in("took") && i+2 < len(piece) && piece[i+2].tag == "CD" {
 			return true
 		}
 	}

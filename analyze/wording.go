@@ -66,6 +66,9 @@ func (w *wording) list(q *wish) []string {
 	all := w.words.lex.Reading.Wordings
 	switch q.list {
 	case "danger":
+		if list := all["danger"][string(w.r.Role)][q.state]; q.state != "" && len(list) > 0 {
+			return list
+		}
 		return all["danger"][string(w.r.Role)][q.group]
 	case "planned":
 		return all["last"][string(w.r.Role)][q.list]
@@ -106,6 +109,9 @@ func (w *wording) fill(turn []string, q *wish) (text, form string, ok bool) {
 		if q.list == "danger" && q.quote != "" && !strings.Contains(form, "{words}") {
 			continue // for where nothing can be quoted
 		}
+		if q.mixed && callsItTasteOrLook(form) {
+			continue
+		}
 		for _, title := range []string{w.title, "dish"} {
 			text, ok := w.slots(form, q, title)
 			if !ok || w.asked[text] || !readable(text) || w.leaks(withoutQuote(text)) {
@@ -116,6 +122,18 @@ func (w *wording) fill(turn []string, q *wish) (text, form string, ok bool) {
 		}
 	}
 	return "", "", false
+}
+
+// callsItTasteOrLook reports whether a wording calls what it asks about a taste or a look,
+// which a quote that speaks of more than that is not.
+func callsItTasteOrLook(form string) bool {
+	_, asked, _ := strings.Cut(form, "{words}")
+	for _, word := range []string{"taste", "look", "saw"} {
+		if strings.Contains(asked, word) {
+			return true
+		}
+	}
+	return false
 }
 
 // slots puts what they stand for in the place of the slots of a wording. It

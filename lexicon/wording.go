@@ -63,6 +63,9 @@ func wordingTree() []wordingSection {
 		for _, k := range CautionKinds() {
 			kinds.lists = append(kinds.lists, wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
+		for _, state := range []string{"dealt", "treated"} {
+			kinds.lists = append(kinds.lists, wordingList{state, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
+		}
 		danger.groups = append(danger.groups, kinds)
 		last.groups = append(last.groups, wordingGroup{role, []wordingList{
 			{"planned", wordingPlace{[]string{"{words}", "{dish}"}, true, fewestWordings}},

@@ -1,0 +1,125 @@
+package analyze
+
+import (
+	"slices"
+
+	"saywhy/lexicon"
+)
+
+// How a danger ended, by the text: an adult knows of it or stepped in, or the
+// hurt was seen to and no adult is named. What is told is not asked again.
+const (
+	dealt   = "dealt"
+	treated = "treated"
+)
+
+// seenTo returns what the sentence of a danger and the one behind it tell of
+// what was done about it, or "".
+func seenTo(r *reading, i int, kind string) string {
+	first := firstOfDanger(&r.sentences[i], kind)
+	hurt := kind == "injury"
+	for n := i; n <= i+1 && n < len(r.sentences); n++ {
+		tokens, from := r.sentences[n].tokens, 0
+		if n == i {
+			from = first
+		}
+		if grownUpActs(tokens, from, r.Role, n == i && r.sentences[n].vague == nil) {
+			return dealt
+		}
+	}
+	for n := i; hurt && n <= i+1 && n < len(r.sentences); n++ {
+		if treats(r.sentences[n].tokens) {
+			return treated
+		}
+	}
+	return ""
+}
+
+// firstOfDanger returns the first token of the danger's signs, or 0.
+func firstOfDanger(s *sentence, kind string) int {
+	for _, h := range s.dangers {
+		if h.Label == kind && h.danger() {
+			return h.from
+		}
+	}
+	return 0
+}
+
+// treats reports whether a hurt was cooled or covered.
+func treats(tokens []token) bool {
+	for i := range tokens {
+		t := &tokens[i]
+		if t.in("plaster", "bandage", "ice") || t.in("tap", "water") && i > 0 && tokens[i-1].in("cold", "running", "the") && i > 1 && tokens[i-2].in("under", "in", "the", "cold", "with") {
+			return true
+		}
+	}
+	return false
+}
+
+// dealtReach is how many words behind a person what they did may stand.
+const dealtReach = 4
+
+// grownUpActs reports whether a grown-up is told of, behind token from, who knows
+// or stepped in, or was told. Of a learner's text that is a person with a name
+// such as "mum"; of an adult's it is the writer. With said, speech counts as well.
+func grownUpActs(tokens []token, from int, role Role, said bool) bool {
+	for i := from; i < len(tokens); i++ {
+		t := &tokens[i]
+		grown := role == Learner && grownUp(t) || role == Adult && (t.in("i", "we") || grownUp(t))
+		if !grown {
+			continue
+		}
+		if i > 0 && (tokens[i-1].in("told", "showed", "called") || i > 1 && tokens[i-2].in("told", "showed", "called") && tokens[i-1].tag == "PRP$") && role == Learner {
+			return !notTold(tokens, i)
+		}
+		if actsOn(tokens, i, said) {
+			return true
+		}
+	}
+	return false
+}
+
+// actsOn reports whether the person at token i knows of something, or laid hands
+// on it or on someone.
+func actsOn(tokens []token, i int, said bool) bool {
+	for j := i + 1; j < len(tokens) && j <= i+dealtReach && !tokens[j].pause(); j++ {
+		t := &tokens[j]
+		switch {
+		case t.negator() && !(j+1 < len(tokens) && tokens[j+1].in("happy", "pleased", "impressed")), t.in("dont", "didnt", "wasnt", "would", "will"):
+			return false
+		case t.in("knows", "knew", "saw", "stopped", "warned", "shouted", "cleaned", "bandaged", "rinsed", "bathed", "wrapped", "happy", "cross", "fuming", "furious", "reminded", "explained"):
+			return true
+		case said && t.in("said", "told", "asked"):
+			return true
+		case t.in("put", "ran", "held", "took", "got", "gave", "made", "pulled", "moved", "helped", "treated", "turned"):
+			return aimedAtSomeone(tokens, j+1)
+		}
+	}
+	return false
+}
+
+// aimedAtSomeone reports whether what was done was done to someone, or to what
+// was just spoken of.
+func aimedAtSomeone(tokens []token, i int) bool {
+	return slices.ContainsFunc(tokens[min(i, len(tokens)):min(i+2, len(tokens))], func(t token) bool {
+		return t.in("it", "me", "him", "her", "them", "hers") || t.kind == lexicon.Body
+	})
+}
+
+// notTold reports whether a denial stands shortly before token i: "I never told
+// my mum".
+func notTold(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-dealtReach; j-- {
+		if tokens[j].negator() || tokens[j].in("dont", "didnt", "havent", "before", "havnt") {
+			return true
+		}
+	}
+	return false
+}
+
+// grownUp reports whether the token names a person who is no child of the house.
+func grownUp(t *token) bool {
+	return t.kind == lexicon.Person && !t.in("brother", "sister", "cousin", "friend", "mate", "pal", "boy", "girl", "lad", "kid", "kids", "baby", "son", "daughter", "niece", "nephew", "twin", "he", "she", "they", "we", "i", "you",
+		"bro", "sis", "brothers", "sisters", "cousins", "friends", "mates", "child", "children", "everyone", "everybody", "nobody", "anyone", "someone", "guest", "guests", "people", "family", "class", "group", "partner") ||
+		t.in("mum", "mummy", "mam", "mammy", "mom", "dad", "daddy", "da", "nan", "nana", "nanna", "gran", "granny", "grandma", "grandad", "grandpa", "auntie", "aunty", "aunt", "uncle", "teacher", "miss", "sir", "carer")
+}
