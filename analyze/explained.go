@@ -99,9 +99,14 @@ func explains(s *sentence, w clause) []lexicon.Area {
 			out = append(append([]lexicon.Area{}, left...), workOnly(right)...)
 		}
 	}
-	if contains(out, lexicon.Improvement) || contains(left, lexicon.Improvement) {
+	if contains(left, lexicon.Improvement) || contains(out, lexicon.Improvement) {
 		// "I'd dry it first so it crisps up": what is hoped for another time.
-		out = workOnly(out)
+		// "It was greasy because of the cheese, so less next time" tells a
+		// quality and its cause all the same.
+		behind := !contains(left, lexicon.Improvement) && kindOf(s.tokens, w) == cause
+		if !behind || len(resultOnly(left)) == 0 {
+			out = workOnly(out)
+		}
 	}
 	if len(out) == 0 && len(left) == 0 && len(right) == 0 {
 		return s.areas
@@ -117,15 +122,18 @@ func explains(s *sentence, w clause) []lexicon.Area {
 // further off in a list are not explained.
 func lastQualities(s *sentence, i int) []lexicon.Area {
 	out := nearestSense(s, i)
-	for n := len(s.sensory) - 1; n > 0; n-- {
+	listed := false
+	for n := len(s.sensory) - 1; n > 0 && s.sensory[n-1].to > i-reach; n-- {
 		w, before := s.sensory[n], s.sensory[n-1]
 		if w.to > i {
 			continue
 		}
-		if w.from-before.to <= 2 && w.from > 0 && s.tokens[w.from-1].in("and", "&") {
-			out = append(out, before.sense.Area())
+		joint := &s.tokens[max(0, w.from-1)]
+		if w.from-before.to > 2 || !joint.in("and", "&") && !(listed && joint.norm == ",") {
+			break
 		}
-		break
+		listed = true
+		out = append(out, before.sense.Area())
 	}
 	return out
 }
@@ -219,14 +227,33 @@ func halfStart(tokens []token, i int) int {
 		if t.in(";", "but", "although", "though", ":", "--", "...", ".") {
 			return j + 1
 		}
-		if t.in("and", ",", "then") && opensClause(tokens, j+1) {
+		if t.in("and", ",", "then") && opensClause(tokens, j+1) && !leadsUpTo(tokens, j+1, i) {
 			return j + 1
 		}
-		if len(tokens) > compact && runsOn(tokens, j+1) {
+		if len(tokens) > compact && runsOn(tokens, j+1) && !leadsUpTo(tokens, j+1, i) {
 			return j + 1
 		}
 	}
 	return far
+}
+
+// leadsUpTo reports whether the words from one token to the cause at another
+// only point back or hedge: ", and that is | down to …", ", I think | because …".
+func leadsUpTo(tokens []token, from, i int) bool {
+	if i-from > 6 || !tokens[i].in("because", "down", "due", "owing", "from", "since", "why", "thanks") {
+		return false
+	}
+	said := false
+	for j := from; j < i; j++ {
+		t := &tokens[j]
+		switch {
+		case t.in("is", "was", "'s", "be", "think", "reckon", "guess", "believe", "suspect", "suppose", "assume", "thought", "reckoned"):
+			said = true
+		case !t.isAdv() && !t.in("that", "this", "which", "it", "i", "we", "all", "mostly", "partly", "must", "might", "could", "have", "been"):
+			return false
+		}
+	}
+	return said
 }
 
 // runsOn reports whether a new thought begins at token i although nothing

@@ -109,6 +109,9 @@ func senseNamed(t *token) []lexicon.Area {
 // dealtWith reports whether what somebody did behind "so" follows from the
 // quality before it: any step but to eat it all the same.
 func dealtWith(tokens []token, i int) bool {
+	if asRule(tokens, i) {
+		return false // "leeks are slippy so I cut them flat": how leeks are
+	}
 	for j := i + 2; j < len(tokens) && j <= i+6; j++ {
 		t := &tokens[j]
 		if !t.isVerb() {
@@ -153,4 +156,23 @@ func ofHelp(s *sentence, w clause) bool {
 		}
 	}
 	return !other
+}
+
+// asRule reports whether the clause before "so" at token i says in the present
+// how something always is, although what somebody did about it is past.
+func asRule(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-reach; j-- {
+		switch t := &tokens[j]; {
+		case t.tag == "VBD" || t.pause():
+			return false
+		case t.in("is", "are", "'s", "'re", "gets", "goes", "go", "get"):
+			for k := i + 1; k < len(tokens) && k <= i+4; k++ {
+				if tokens[k].tag == "VBD" {
+					return true
+				}
+			}
+			return false
+		}
+	}
+	return false
 }

@@ -317,8 +317,24 @@ func verbBetween(tokens []token, a, b int) bool {
 // happens.
 func generally(tokens []token, start, i int) bool {
 	for j := start; j < i; j++ {
-		if tokens[j].in("go", "goes", "gets", "get", "makes", "make", "turns", "turn", "becomes", "stays", "spits", "leaves") && !tokens[j].isNoun() {
+		if tokens[j].in("go", "goes", "gets", "get", "makes", "make", "turns", "turn", "becomes", "become", "stays", "stay", "spits", "leaves", "ends", "keeps", "steams") && !tokens[j].isNoun() {
 			return true
+		}
+	}
+	return false
+}
+
+// ruleOfKitchen reports whether token i tells what always comes of something,
+// as the reason for what was done: "as stirring makes it go grainy", "because if
+// you beat it they go like rubber".
+func ruleOfKitchen(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-reach; j-- {
+		t := &tokens[j]
+		switch {
+		case t.tag == "VBD" || t.tag == "MD" || t.in("but", ";", ".", "--", "so"):
+			return false
+		case t.in("because", "since") || t.norm == "as" && j > 0 && !tokens[j-1].isAdj() && !tokens[j-1].isAdv():
+			return generally(tokens, j+1, i)
 		}
 	}
 	return false
@@ -343,6 +359,9 @@ func (t *token) imagines() bool {
 // meant: "would have been heavy", "should be crisp", "to make it crunchy",
 // "so it stays soft", "if it is dry".
 func supposed(tokens []token, i int) bool {
+	if ruleOfKitchen(tokens, i) {
+		return true
+	}
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start-1 && j >= 0; j-- {
 		t := &tokens[j]
