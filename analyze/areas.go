@@ -144,7 +144,7 @@ func (d areas) signs(s *sentence) []sign {
 	}
 	for _, h := range hits {
 		area := lexicon.Area(h.Label)
-		if area == lexicon.Improvement && (pluperfect(s.tokens, h) || spared(s.tokens, h.from)) {
+		if area == lexicon.Improvement && noPlan(s.tokens, h) {
 			continue
 		}
 		if area == lexicon.Technique && (described[h.from] || !d.carriedOut(s, h, hits)) {
@@ -158,32 +158,6 @@ func (d areas) signs(s *sentence) []sign {
 		}
 	}
 	return withoutBareSteps(s, out)
-}
-
-// pluperfect reports whether the "'d" that makes a sign of a plan stands for
-// "had": "cos I'd rolled it cold".
-func pluperfect(tokens []token, h hit) bool {
-	for i := h.from; i < h.to; i++ {
-		if tokens[i].norm == "'d" {
-			return hadBefore(tokens, i)
-		}
-	}
-	return false
-}
-
-// spared reports whether what "would have" come about at token i is only what
-// was kept from happening: "… or it would have burnt".
-func spared(tokens []token, i int) bool {
-	for j := i; j >= 0 && j >= i-3; j-- {
-		if tokens[j].in("or", "otherwise") {
-			for k := i; k < len(tokens) && k <= i+4; k++ {
-				if tokens[k].in("have", "of", "'ve", "wouldve") {
-					return true
-				}
-			}
-		}
-	}
-	return false
 }
 
 // dangerArea returns the area that a sign of danger also speaks of.

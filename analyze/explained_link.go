@@ -62,6 +62,9 @@ func hadBefore(tokens []token, i int) bool {
 	if tokens[i].norm == "'d" && (t.in("everything", "all", "a", "the", "no", "his", "her", "my", "two", "three") || t.kind.Food() && t.isNoun() && !t.card.works) {
 		return true // "she'd everything set out", "we'd chicken at six"
 	}
+	if i > 0 && tokens[i].norm == "'d" && tokens[i-1].in("he", "she", "they") && t.in("let", "run", "put", "cut", "set", "come", "left", "spread", "beat", "split", "hit") && !compares(tokens, j) {
+		return true // of others a text tells what they did: "he'd let them rise"
+	}
 	return t.tagIn("VBN", "VBD") && !t.in("put", "cut", "let", "set", "like", "love", "spread", "split", "come", "run", "read", "hit", "beat") || t.in("left", "lost", "gone", "been", "done", "made", "got", "broken", "forgotten") || strings.HasSuffix(t.norm, "ed") && t.isVerb()
 }
 

@@ -35,6 +35,15 @@ func TestReasonBelongsToItsArea(t *testing.T) {
 		{"He wiped the side down, so fair play.", "", lexicon.Hygiene},
 		// A fault is why for the change, and is not explained by it.
 		{"The soup was bland so it needed more salt.", lexicon.Improvement, lexicon.Taste},
+		// A hedge or a pointer before the cause divides nothing.
+		{"The loaf had domed up on one side, I reckon because I cut it too shallow.", lexicon.Appearance, lexicon.Taste},
+		{"The batter rose level, and that is down to you weighing the eggs.", lexicon.Appearance, lexicon.Taste},
+		{"It's gone dark, damp and sticky, because the treacle draws in water.", lexicon.Appearance, lexicon.Taste},
+		{"It was greasy cos I put double sausage in, so less next time.", lexicon.Texture, lexicon.Taste},
+		// What is always so explains a step and tells nothing of this dish.
+		{"The mussels are slippery so I tipped them out slowly.", lexicon.Technique, lexicon.Texture},
+		{"I folded it in gently, since stirring makes it tough.", lexicon.Technique, lexicon.Texture},
+		{"I spread the lamb right to the edge because thick bits stay soggy.", lexicon.Technique, lexicon.Texture},
 		// A purpose that names a sense.
 		{"Parsley on top for colour.", lexicon.Appearance, lexicon.Taste},
 		{"I put peanuts in for crunch.", lexicon.Texture, lexicon.Taste},

@@ -55,6 +55,8 @@ func TestHadOrWould(t *testing.T) {
 		"The peas couldn't roll off.":                  false,
 		"Maybe a little pale on one side.":             false,
 		"I am cooking this because my aunt taught me.": false,
+		"He'd let them rise by the boiler.":            false,
+		"She'd cut them thinner.":                      true,
 	} {
 		r := readPlain(t, text)
 		assert.Equal(t, want, r.Row(lexicon.Improvement).Said, text)
@@ -94,5 +96,37 @@ func TestHelpAndWishesInPassing(t *testing.T) {
 	} {
 		r := readPlain(t, text)
 		assert.Equal(t, want, [2]bool{r.Row(lexicon.Independence).Said, r.Row(lexicon.Improvement).Said}, text)
+	}
+}
+
+// TestNoPlan: what others had done, what was waited for, feared, kept from
+// happening or met on the spot plans no change, nor does what always is done.
+// Sentences of our own.
+func TestNoPlan(t *testing.T) {
+	for text, want := range map[string]bool{
+		"He probed it twice before he would let us sit down.":                  false,
+		"I stirred until you could draw a line through it.":                    false,
+		"I thought she'd give up at the rolling.":                              false,
+		"It looked like something you'd win at the fair.":                      false,
+		"I used my fingertips, since warm palms would have melted it.":         false,
+		"I stood behind him because if he'd spilt it there'd have been burns.": false,
+		"I licked the spoon to see if it wanted sugar.":                        false,
+		"I waited, where I'd usually poke it.":                                 false,
+		"I'll be honest, I was scared of the squid.":                           false,
+		"The knife could easily have slipped.":                                 false,
+		"It came out a shade darker than I'd have liked.":                      false,
+		"So Grandad put more flour down.":                                      false,
+		"The recipe wanted ground rice.":                                       false,
+		"It wanted salt.":                                                      true,
+		"I'd say a pinch more salt.":                                           true,
+		"What would you change: less water.":                                   true,
+		"I think it would be nicer if I added lime before serving it.":         true,
+		"It would have been better because it would have had more crunch.":     true,
+		"I could have used more ginger.":                                       true,
+		"A knob of butter inside before closing would cure it.":                true,
+		"I will use less oil.":                                                 true,
+	} {
+		r := readPlain(t, text)
+		assert.Equal(t, want, r.Row(lexicon.Improvement).Said, text)
 	}
 }
