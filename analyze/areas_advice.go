@@ -109,7 +109,7 @@ func underChange(s *sentence) bool {
 	if headingArea(s.tokens) == lexicon.Improvement {
 		return true
 	}
-	return at == 2 && s.tokens[0].in("change", "changes", "target", "targets", "suggestion", "suggestions", "improvement", "improvements", "advice", "goal")
+	return at == 2 && s.tokens[0].in("change", "changes", "target", "targets", "suggestion", "suggestions", "improvement", "improvements", "advice", "goal", "fix", "differently") || at <= 3 && at > 1 && s.tokens[at-2].in("fix", "differently", "different", "occasion")
 }
 
 // compares reports whether a comparative follows token i within a few words.

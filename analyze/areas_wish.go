@@ -15,7 +15,7 @@ func endsInWish(s *sentence) bool {
 	}
 	for i := max(1, n-5); i+1 < n; i++ {
 		t, next := &s.tokens[i], &s.tokens[i+1]
-		if !s.tokens[i-1].in("so", ":") || !t.in("more", "less", "fewer", "extra", "another") && t.tag != "JJR" || t.in("better", "worse") || !next.isNoun() {
+		if !s.tokens[i-1].in("so", ":") && !amountAfterSo(s.tokens, i) || !t.in("more", "less", "fewer", "extra", "another") && t.tag != "JJR" || t.in("better", "worse") || !next.isNoun() {
 			continue
 		}
 		if !verbBetween(s.tokens, i, n) {
@@ -42,20 +42,39 @@ func advised(s *sentence, step sign) bool {
 // wishes reports a note that only says what there should be more or less of:
 // "Less water there", "Bigger bowl, it was falling out".
 func wishes(s *sentence) bool {
-	if len(s.tokens) < 3 || isHeading(s) {
+	tokens := s.tokens
+	for len(tokens) > 3 && tokens[0].in("and", "also", "but", "yeah", "maybe", "oh", "ok", "plus", ",") {
+		tokens = tokens[1:]
+	}
+	if len(tokens) < 3 || isHeading(s) {
 		return false
 	}
-	first, second := &s.tokens[0], &s.tokens[1]
+	first, second := &tokens[0], &tokens[1]
 	if !first.in("more", "less", "fewer", "extra") && first.tag != "JJR" || first.in("better", "worse") {
 		return false
 	}
 	if !second.isNoun() || second.kind == lexicon.Person {
 		return false // "More crunchy than last time" describes
 	}
-	for i := 2; i < len(s.tokens) && s.tokens[i].norm != "," && !s.tokens[i].pause(); i++ {
-		if s.tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") || s.tokens[i].norm == "than" {
+	for i := 2; i < len(tokens) && !tokens[i].in(",", "so", "because") && !tokens[i].pause(); i++ {
+		if tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[i].norm == "than" {
 			return false
 		}
 	}
 	return true
+}
+
+// amountAfterSo reports whether only an amount stands between "so" and token i:
+// "so 50 g more sugar", "so a spoonful more".
+func amountAfterSo(tokens []token, i int) bool {
+	for j := i - 1; j >= 0 && j >= i-4; j-- {
+		t := &tokens[j]
+		if t.norm == "so" {
+			return j < i-1
+		}
+		if !t.tagIn("CD", "DT") && !t.in("g", "grams", "spoonful", "spoon", "pinch", "bit", "little", "minutes", "mins", "handful", "splash", "of") {
+			return false
+		}
+	}
+	return false
 }

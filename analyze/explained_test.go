@@ -40,6 +40,11 @@ func TestReasonBelongsToItsArea(t *testing.T) {
 		{"The batter rose level, and that is down to you weighing the eggs.", lexicon.Appearance, lexicon.Taste},
 		{"It's gone dark, damp and sticky, because the treacle draws in water.", lexicon.Appearance, lexicon.Taste},
 		{"It was greasy cos I put double sausage in, so less next time.", lexicon.Texture, lexicon.Taste},
+		// A cause that is only guessed at may stand as a sentence of its own.
+		{"The crumb is tight. My theory is that I was rough with it.", lexicon.Texture, lexicon.Taste},
+		{"The first one was pale. The pan wasn't hot enough.", lexicon.Appearance, lexicon.Taste},
+		{"The first one was pale. The pan was on the big ring.", "", lexicon.Appearance},
+		{"The first one was pale. My sister had that one.", "", lexicon.Appearance},
 		// What is always so explains a step and tells nothing of this dish.
 		{"The mussels are slippery so I tipped them out slowly.", lexicon.Technique, lexicon.Texture},
 		{"I folded it in gently, since stirring makes it tough.", lexicon.Technique, lexicon.Texture},
