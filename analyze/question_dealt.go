@@ -6,16 +6,21 @@ import (
 	"saywhy/lexicon"
 )
 
-// How a danger ended, by the text: an adult knows of it or stepped in, or the
-// hurt was seen to and no adult is named. What is told is not asked again.
+// How a danger ended, by the text: an adult knows of it or stepped in, the hurt
+// was seen to and no adult is named, or the adult who writes says what to do next
+// time. What is told is not asked again.
 const (
-	dealt   = "dealt"
-	treated = "treated"
+	dealt        = "dealt"
+	treated      = "treated"
+	advisedState = "advised"
 )
 
 // seenTo returns what the sentence of a danger and the one behind it tell of
 // what was done about it, or "".
 func seenTo(r *reading, i int, kind string) string {
+	if toldForNextTime(r, i) {
+		return advisedState
+	}
 	first := firstOfDanger(&r.sentences[i], kind)
 	hurt := kind == "injury"
 	for n := i; n <= i+1 && n < len(r.sentences); n++ {
@@ -33,6 +38,23 @@ func seenTo(r *reading, i int, kind string) string {
 		}
 	}
 	return ""
+}
+
+// toldForNextTime reports whether an adult has told the cook, in the sentence of a danger
+// or right behind it, what to do about it next time: that is what a question
+// would ask for ("You grated your knuckle so slow down with that grater").
+func toldForNextTime(r *reading, i int) bool {
+	if r.Role != Adult {
+		return false
+	}
+	for n := i; n <= i+1 && n < len(r.sentences); n++ {
+		for _, g := range r.sentences[n].signs {
+			if g.told && g.area == lexicon.Improvement {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // firstOfDanger returns the first token of the danger's signs, or 0.

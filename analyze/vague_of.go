@@ -208,6 +208,9 @@ func kindOfVerb(tokens []token, v *vagueWord) (judged, bool) {
 		case t.in("went", "go", "goes", "gone") && tokens[i+1].norm == "down":
 			return judgedFood, true // how it was liked
 		case t.in("went", "go", "goes", "gone"):
+			if v.to+1 < len(tokens) && tokens[v.to].norm == "with" {
+				return judgedFood, true // "went lovely with the chilli"
+			}
 			n := subject(tokens, i)
 			return judgedWork, n < 0 || !tokens[n].kind.Food() || tokens[n].kind == lexicon.DishNoun
 		case t.in("kitchen", "worktop", "worktops", "bench", "side", "sides", "sink", "room") && between(tokens, start, i, "left", "kept", "keep", "leave"):

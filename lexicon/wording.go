@@ -63,7 +63,11 @@ func wordingTree() []wordingSection {
 		for _, k := range CautionKinds() {
 			kinds.lists = append(kinds.lists, wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
-		for _, state := range []string{"dealt", "treated"} {
+		states := []string{"dealt", "treated"}
+		if role == "adult" {
+			states = append(states, "advised")
+		}
+		for _, state := range states {
 			kinds.lists = append(kinds.lists, wordingList{state, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
 		danger.groups = append(danger.groups, kinds)
