@@ -117,7 +117,7 @@ const signEnds = 5
 // scenesOf returns the cues of the scenes of the kind that the sentence completes.
 func (d asking) scenesOf(r *reading, i int, kind string) map[string]bool {
 	out := map[string]bool{}
-	caution := cautioning{d.words}
+	caution := cautioning(d)
 	for _, scene := range d.words.lex.Reading.Scenes {
 		if scene.Kind == kind && !caution.prevented(r, i, scene) && completes(r, i, scene) {
 			for _, part := range scene.Parts {
