@@ -45,7 +45,7 @@ func scoredIn(t *testing.T, file, part string) *corpus.Score {
 
 // TestFiguresHold keeps what the reading has reached: the floors lie a little
 // under the figures in DEVELOPERS.md, on the open texts, on those held back and
-// on the 415 fresh ones, which the rules have learnt from.
+// on the 483 fresh ones, which the rules have learnt from.
 // They are F1, but for cautions, where recall counts first.
 func TestFiguresHold(t *testing.T) {
 	floors := []struct {
@@ -53,20 +53,20 @@ func TestFiguresHold(t *testing.T) {
 		open, held, fresh float64
 	}{
 		{"vague", 0.96, 0.88, 0.96},
-		{"bare", 0.89, 0.85, 0.84},
+		{"bare", 0.89, 0.85, 0.83},
 		{"sensory", 0.91, 0.80, 0.83},
 		{"how", 0.94, 0.77, 0.86},
-		{"why", 0.92, 0.87, 0.83},
+		{"why", 0.92, 0.87, 0.86},
 		{"areas by sentence", 0.82, 0.73, 0.81},
 		{"said", 0.93, 0.91, 0.92},
 		{"detail", 0.92, 0.90, 0.90},
-		{"reason", 0.80, 0.70, 0.70},
-		{"cautions", 0.90, 0.70, 0.76},
+		{"reason", 0.80, 0.70, 0.73},
+		{"cautions", 0.90, 0.70, 0.80},
 	}
 	open, held, fresh := scored(t, "open"), scored(t, "held"), scoredIn(t, freshTexts, "all")
 	require.GreaterOrEqual(t, open.Texts, 100)
 	require.GreaterOrEqual(t, held.Texts, 40)
-	require.GreaterOrEqual(t, fresh.Texts, 415)
+	require.GreaterOrEqual(t, fresh.Texts, 483)
 	for _, f := range floors {
 		assert.GreaterOrEqual(t, open.Counts[f.family].F1(), f.open, "open: %s", f.family)
 		assert.GreaterOrEqual(t, held.Counts[f.family].F1(), f.held, "held back: %s", f.family)
@@ -87,7 +87,7 @@ func TestReadersAgree(t *testing.T) {
 	require.GreaterOrEqual(t, s.Texts, 140)
 	fresh, err := readersScore(scoreOptions{part: "all", readers: []string{freshTexts, "../../testdata/labelled/fresh-second-reader.jsonl"}})
 	require.NoError(t, err)
-	require.GreaterOrEqual(t, fresh.Texts, 415)
+	require.GreaterOrEqual(t, fresh.Texts, 483)
 	for _, f := range corpus.Families() {
 		assert.GreaterOrEqual(t, s.Counts[f].F1(), 0.90, f)
 		assert.GreaterOrEqual(t, fresh.Counts[f].F1(), 0.90, "fresh: %s", f)
