@@ -227,7 +227,7 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if v.from < headingEnd(s.tokens) {
 		return wish{}, false // "What went well - the mixing"
 	}
-	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[v.start:v.end], noun: judgedNoun(s.tokens, v)}
+	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[s.tokens[denialOf(s.tokens, v)].start:v.end], noun: judgedNoun(s.tokens, v)}
 	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
 	if s.tokens[v.from].in("tasty", "delicious", "yummy", "scrumptious", "yum", "delish", "edible") && j.of != judgedFood {
 		j.of, j.sense, work = judgedFood, lexicon.Sense(lexicon.Taste), "" // such words are of food, whoever says them
@@ -254,6 +254,23 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	}
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
+}
+
+// denialOf returns the token where the quote of a judging word begins: at the
+// word, or at the verb or the "not" that denies it ("weren't very good"), as the
+// word alone would say the opposite.
+func denialOf(tokens []token, v *vagueWord) int {
+	for i := v.from - 1; i > 0 && i >= v.from-4; i-- {
+		switch t := &tokens[i]; {
+		case t.norm == "n't":
+			return i - 1
+		case t.in("not", "never", "hardly"):
+			return i
+		case !t.isAdv() && !t.in("that", "all", "a", "so", "as", "too", "very"):
+			return v.from
+		}
+	}
+	return v.from
 }
 
 // repeated reports whether the text judges by the same word more than once.

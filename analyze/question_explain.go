@@ -97,6 +97,9 @@ func slipped(piece []token) bool {
 // done for a purpose: "finished eight minutes early".
 func endedUp(piece []token) bool {
 	for i := range piece {
+		if piece[i].in("done", "in", "took", "after") && i+2 < len(piece) && piece[i+1].tag == "CD" && piece[i+2].kind == lexicon.Time {
+			return true // "Done in 25 minutes"
+		}
 		if piece[i].in("finished", "ended", "managed", "early", "overtime", "struggled", "lasted", "waited", "began", "started", "spent") || piece[i].in("took") && i+2 < len(piece) && piece[i+2].tag == "CD" {
 			return true
 		}

@@ -64,3 +64,19 @@ func TestASmellThatWentSomewhereIsTold(t *testing.T) {
 		}
 	}
 }
+
+// TestADeniedWordIsQuotedWithItsDenial keeps a question from saying the opposite
+// of what was written.
+func TestADeniedWordIsQuotedWithItsDenial(t *testing.T) {
+	for text, want := range map[string]string{
+		"The shortbreads weren't very good.": "“weren't very good”",
+		"It was not that nice.":              "“not that nice”",
+		"The soup was good.":                 "“good”",
+	} {
+		all := ""
+		for _, q := range ask(t, Learner, 0, text) {
+			all += q.Text + "\n"
+		}
+		assert.Contains(t, all, want, text)
+	}
+}

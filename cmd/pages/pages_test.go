@@ -148,7 +148,7 @@ func TestATextIsSavedAndOpenedAgain(t *testing.T) {
 func TestWordsByDishSenseAndWhatWasNoticed(t *testing.T) {
 	h := handler(t)
 	_, body := ask(h, get("/words?dish=soups&sense=texture"))
-	for _, want := range []string{"Words for what you notice: Soups", "Notice it when it runs off the spoon", "<dt>slurpy</dt>", "thickness", "for other food", "Large print"} {
+	for _, want := range []string{"Words for what you notice: Soups", "Notice it when a spoonful runs over your tongue", "<dt>slurpy</dt>", "thickness", "for other food", "Large print"} {
 		assert.Contains(t, body, want)
 	}
 	_, large := ask(h, get("/words?dish=soups&sense=texture&print=large&all=yes"))
