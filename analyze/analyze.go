@@ -103,6 +103,7 @@ type reading struct {
 	tokens    *[]token // of all sentences; borrowed, see Analyzer.end
 	rows      []AreaRow
 	cautions  []Caution
+	titled    []hit // what in the title may have to do with a danger
 	questions []Question
 	praise    []string
 }

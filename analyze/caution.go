@@ -51,12 +51,12 @@ func (d cautioning) told(r *reading, i int, kind string) bool {
 	if kind == "storage" && keptCold(r, i) {
 		return false
 	}
-	if d.danger(s, s.dangers, kind) || kind == "undercooked" && d.tooCool(r, s) {
+	if d.danger(r, i, kind) || kind == "undercooked" && d.tooCool(r, s) {
 		return true
 	}
 	if rawKind(kind) {
 		for _, other := range lexicon.CautionKinds() {
-			if other != kind && rawKind(other) && d.danger(s, s.dangers, other) {
+			if other != kind && rawKind(other) && d.danger(r, i, other) {
 				return false
 			}
 		}
@@ -126,7 +126,8 @@ func (d cautioning) topics(r *reading) map[string]bool {
 			t.card, t.stem, t.kind = c, c.stem, c.kind
 		}
 		title.mark()
-		mark(d.words.dangers.find(&title))
+		r.titled = d.words.dangers.find(&title)
+		mark(r.titled)
 	}
 	for _, h := range r.brief.Dish.Hazards {
 		switch h {
@@ -159,28 +160,79 @@ func putRight(tokens []token, hits []hit, kind string) bool {
 	return false
 }
 
-// danger reports whether a sign of the kind stands in the sentence as a fact.
-func (d cautioning) danger(s *sentence, hits []hit, kind string) bool {
+// danger reports whether a sign of the kind stands in sentence i as a fact.
+func (d cautioning) danger(r *reading, i int, kind string) bool {
+	s := &r.sentences[i]
 	if supposition(s.tokens) {
 		return false
 	}
-	for _, h := range hits {
-		if h.Label != kind || !h.danger() {
-			continue
+	return slices.ContainsFunc(s.dangers, func(h hit) bool {
+		return h.Label == kind && h.danger() && d.fact(s, h) && (h.Step != state || d.concerned(r, i, kind))
+	})
+}
+
+// fact reports whether a sign is told as something that happened on this day
+// and was left as it was.
+func (d cautioning) fact(s *sentence, h hit) bool {
+	switch tokens := s.tokens; {
+	case imagined(tokens, h.from), supposedWithin(tokens, h), h.Step != certain && averted(tokens, s.dangers, h):
+		return false
+	case before(tokens, h.from), before(tokens, h.to-1), nextTime(tokens, h.from):
+		return false
+	default:
+		return !caughtInTime(tokens, h) && !foodFell(tokens, h) && !alwaysTrue(tokens, h)
+	}
+}
+
+// alwaysTrue reports whether the sign tells what such a thing does to anybody,
+// and not what it did: "hot sugar burns your tongue".
+func alwaysTrue(tokens []token, h hit) bool {
+	if h.Label != "injury" {
+		return false
+	}
+	anybody := false
+	for j := h.from; j < h.to; j++ {
+		t := &tokens[j]
+		if t.tag == "VBD" || t.tag == "VBN" {
+			return false
 		}
-		if !imagined(s.tokens, h.from) && !supposedWithin(s.tokens, h) && (h.Step == certain || !averted(s.tokens, hits, h)) && !before(s.tokens, h.from) && !nextTime(s.tokens, h.from) && !caughtInTime(s.tokens, h) && !foodFell(s.tokens, h) {
+		anybody = anybody || t.norm == "your"
+	}
+	return anybody
+}
+
+// state marks a sign that is a danger of some foods only: pink is what berries
+// are, and dough is left out to rise.
+const state = "state"
+
+// stateReach is how many sentences before may name the food of a state.
+const stateReach = 3
+
+// concerned reports whether a food that the kind of danger is about is named in
+// sentence i, shortly before it, or in the title.
+func (d cautioning) concerned(r *reading, i int, kind string) bool {
+	for j := max(0, i-stateReach); j <= i; j++ {
+		if slices.ContainsFunc(r.sentences[j].dangers, func(h hit) bool { return h.Label == kind && h.Step == stateFood }) {
 			return true
 		}
 	}
-	return false
+	for _, hazard := range r.brief.Dish.Hazards {
+		if kind == "undercooked" && (hazard == "raw meat" || hazard == "raw poultry") {
+			return true
+		}
+	}
+	return slices.ContainsFunc(r.titled, func(h hit) bool { return h.Label == kind && h.Step == stateFood })
 }
+
+// stateFood is the cue for the foods whose state is a danger.
+const stateFood = "cue food"
 
 // certain marks a sign that no "unless" beside it takes back: it tells the harm
 // itself, or that the rule was known and broken ("although she is coeliac").
 const certain = "certain"
 
 // danger reports whether the hit is a sign of danger.
-func (h hit) danger() bool { return h.Step == "sign" || h.Step == certain }
+func (h hit) danger() bool { return h.Step == "sign" || h.Step == state || h.Step == certain }
 
 // beside is how many words a note that the danger was averted may stand away
 // from its sign: in a sentence that runs on, more is about something else.

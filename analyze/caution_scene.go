@@ -121,7 +121,7 @@ func saidAverted(s *sentence, kind string) bool {
 
 // spoiled is the cue for what came of a pan that nobody watched: to turn it down
 // then does not undo that it was left ("it was smoking so I turned it down").
-const spoiled = "spoiled"
+const spoiled = "cue spoiled"
 
 // factual reports whether what a cue stands for is told as a fact of this day.
 func factual(tokens []token, h hit) bool {

@@ -65,8 +65,11 @@ func before(tokens []token, i int) bool {
 		if j > 2 && tokens[j-3].norm == "when" && tokens[j-1].in("was", "were") && tokens[j].in("little", "small", "younger", "tiny") {
 			return true // "when I was little I used to eat it raw"
 		}
-		if tokens[j-1].norm == "back" && tokens[j].norm == "in" {
+		if tokens[j-1].norm == "back" && (atSeason(tokens, j) || tokens[j].norm == "in" && tokens[j+1].in("year", "primary", "juniors", "infants", "reception", "march", "may", "term")) {
 			return true // "back in October I got a blister"
+		}
+		if remembered(tokens, j) {
+			return true // "she remembers burning her arm", "told me about the time he sliced his thumb"
 		}
 		if tokens[j].norm == "time" && tokens[j-1].norm == "first" && tokens[j+1].in("i", "we", "she", "he") {
 			return true // "the first time I did thighs they were bloody"
@@ -74,7 +77,7 @@ func before(tokens []token, i int) bool {
 		if tokens[j].in("ago", "back") && tokens[j-1].in("year", "years", "month", "months", "ages", "weeks", "summers", "winters", "terms") || tokens[j-1].in("old", "other") && tokens[j].in("school", "house", "week") {
 			return true // "two years ago I scalded my foot", "at my old school"
 		}
-		if tokens[j-1].norm == "used" && tokens[j].norm == "to" && j >= i-3 {
+		if tokens[j-1].norm == "used" && tokens[j].norm == "to" && j >= i-6 && (j < 2 || !tokens[j-2].in("was", "were", "is", "been", "got")) {
 			return true // "I used to lick the beaters"
 		}
 		if tokens[j-1].norm == "year" && tokens[j].tag == "CD" && j > 1 && tokens[j-2].norm == "in" || tokens[j-1].norm == "in" && tokens[j].in("juniors", "infants", "primary", "reception") {
@@ -85,6 +88,20 @@ func before(tokens []token, i int) bool {
 		}
 	}
 	return longAgo(tokens, i)
+}
+
+// remembered reports whether token i leads to something of long ago that is only
+// told again.
+func remembered(tokens []token, i int) bool {
+	switch t := &tokens[i]; t.norm {
+	case "remembers", "remember", "recalls":
+		return i+1 < len(tokens) && tokens[i+1].tag == "VBG"
+	case "time", "day":
+		return tokens[i-1].norm == "the" && i > 1 && tokens[i-2].norm == "about"
+	case "sixties", "seventies", "eighties", "nineties":
+		return true
+	}
+	return false
 }
 
 // atSeason reports whether token i leads to a time of the year, which is not the
