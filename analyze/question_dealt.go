@@ -10,16 +10,16 @@ import (
 // was seen to and no adult is named, or the adult who writes says what to do next
 // time. What is told is not asked again.
 const (
-	dealt        = "dealt"
-	treated      = "treated"
-	advisedState = "advised"
+	dealt       = "dealt"
+	treated     = "treated"
+	givenAdvice = "advised"
 )
 
 // seenTo returns what the sentence of a danger and the one behind it tell of
 // what was done about it, or "".
 func seenTo(r *reading, i int, kind string) string {
 	if toldForNextTime(r, i) {
-		return advisedState
+		return givenAdvice
 	}
 	first := firstOfDanger(&r.sentences[i], kind)
 	hurt := kind == "injury"

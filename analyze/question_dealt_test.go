@@ -21,7 +21,7 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 		{Learner, "I cut my finger on the grater. I never told my mum.", ""},
 		{Adult, "He burnt his hand on the tray. We ran it under the cold tap.", dealt},
 		{Adult, "She cut her finger on the grater.", ""},
-		{Adult, "She cut her finger on the grater. Next time hold it flat and go slower.", advisedState},
+		{Adult, "She cut her finger on the grater. Next time hold it flat and go slower.", givenAdvice},
 	} {
 		a, lex := shared(t)
 		r := a.reading(Input{Text: c.text, Role: c.role}, Brief{Dish: lex.General()})

@@ -72,7 +72,7 @@ func (t tagging) tag(s *sentence, room *tagRoom) {
 		s.tokens[i].look(t.words)
 	}
 	s.mark()
-	s.dangers = t.words.dangers.find(s)
+	s.dangers = withoutHarmless(t.words.dangers.find(s), len(s.tokens))
 }
 
 // mark notes of a sentence what patterns are found by: where its clauses end,

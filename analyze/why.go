@@ -211,7 +211,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.noteCause(tokens, i) || t.norm == "did" && next(1).in("it", "them", "the") && d.deedSubject(tokens, i)
 	case "saves":
 		return i, effectNoted(tokens, i)
-	case "that", "thats", "this", "it":
+	case "that", "this", "it":
 		return i, effectTold(tokens, i) || t.norm == "that" && thatMuch(tokens, i)
 	case "paid", "showed", "difference":
 		// "it paid off: nothing dried out", "that made all the difference: …"

@@ -104,7 +104,7 @@ func effectTold(tokens []token, i int) bool {
 		return n.in("on", "time", "me", "us", "you", "any", "having", "all", "the", "a") || n.tag == "VBG"
 	case t.norm == "it":
 		return false
-	case v.norm == "'s" || t.norm == "thats":
+	case v.norm == "'s":
 		for j := i + 2; j < len(tokens) && j <= i+5 && !tokens[j].pause(); j++ {
 			if tokens[j].tag == "VBG" {
 				return j > i+2 && (tokens[j-1].isNoun() || tokens[j-1].in("me", "him", "her", "it", "them", "us", "not")) && i > 1
