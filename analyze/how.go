@@ -1,5 +1,7 @@
 package analyze
 
+import "saywhy/lexicon"
+
 // clause is a phrase of means or reason.
 type clause struct {
 	span
@@ -87,8 +89,18 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 	case "in":
 		return d.within(tokens, i)
 	case "a", "one", "two", "three", "four", "five", "six", "bit", "little", "half", "all":
+		if to, ok := d.counted(tokens, i); ok {
+			return to, true
+		}
 		return d.atATime(tokens, i)
-	case "slow", "hard", "steady", "gentle", "careful":
+	case "to":
+		// "weighed it to the gram"
+		return i + 3, after(tokens, i, 1).norm == "the" && after(tokens, i, 2).in("gram", "letter", "millimetre", "minute", "drop") && d.workedBefore(tokens, i, "weigh", "measur", "follow", "time", "cut", "did", "cook")
+	case "cress": // as "criss" is read
+		return i + 2, after(tokens, i, 1).norm == "cross"
+	case "crisscross", "criss-cross", "one-handed", "onehanded", "two-handed", "bare-handed", "barehanded":
+		return i + 1, d.cooking(tokens, i) || d.deed(tokens, i)
+	case "slow", "fast", "hard", "steady", "gentle", "careful":
 		return d.flat(tokens, i)
 	case "low", "high", "medium":
 		// "fried medium heat"
@@ -106,6 +118,9 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 	case "away":
 		return i + 3, d.awayFromSomebody(tokens, i)
 	case "from":
+		if after(tokens, i, 1).norm == "left" && after(tokens, i, 2).norm == "to" && after(tokens, i, 3).norm == "right" {
+			return i + 4, true
+		}
 		return d.fromHand(tokens, i)
 	case "like":
 		return d.likeSomebody(tokens, i)
@@ -130,7 +145,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		// "rocked the knife back and forth"
 		return i + 3, after(tokens, i, 1).norm == "and" && after(tokens, i, 2).in("forth", "forwards", "forward") && (d.cooking(tokens, i) || i > 2 && after(tokens, i-3, 0).in("rocked", "moved", "slid", "pulled", "swung", "rock", "move"))
 	case "as":
-		return i + 5, asCould(tokens, i)
+		return i + 5, asCould(tokens, i) && (i == 0 || !tokens[i-1].kind.Food() && tokens[i-1].kind != lexicon.Tool || clauseHasVerb(tokens, i))
 	case "aloud":
 		return i + 1, i > 0
 	case "out":

@@ -16,9 +16,13 @@ func (d means) byDeed(tokens []token, i int) (int, bool) {
 		n++
 	}
 	switch {
+	case next(n+1).in("time", "size", "weight"):
+		return 0, false // "by serving time"
 	case next(n).tag == "VBG" || strings.HasSuffix(next(n).norm, "ing") && len(next(n).norm) > 5 && !next(n).in("evening", "morning", "ceiling", "spring", "pudding", "filling", "something", "anything", "nothing", "everything"):
 		return clauseEnd(tokens, i+n), true
-	case next(1).in("hand", "eye", "touch", "feel", "spoonfuls"):
+	case next(1).norm == "the" && next(2).in("smell", "sound", "look", "colour", "feel", "weight", "eye"):
+		return i + 3, d.workedBefore(tokens, i, "judg", "tell", "told", "know", "knew", "check", "test", "guess", "cook", "done", "did", "gaug")
+	case next(1).in("hand", "eye", "touch", "feel", "ear", "smell", "weight", "sight", "instinct", "guesswork", "spoonfuls"):
 		return i + 2, true
 	case next(1).in("fingers", "hands") || next(1).in("my", "her", "his", "your", "their") && next(2).in("hand", "hands", "fingers", "fingertips"):
 		return i + 2, true // "by my fingers": a tool in the mouth of those new to English
@@ -105,8 +109,14 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if adverb {
 		j--
 	}
+	if j >= 1 && d.heldBeside(tokens, i) {
+		return true
+	}
 	if j < 1 || tokens[j].norm != "," {
 		return false
+	}
+	if tokens[i].in("lifting", "raising", "tilting", "holding", "keeping", "shaking", "swirling", "scraping") && after(tokens, i, 1).in("it", "them", "my", "his", "her", "your", "the") && (d.technique(tokens, max(0, i-reach), j) || d.deed(tokens, j)) {
+		return true
 	}
 	if tokens[i].card.works && !generic(tokens[i].stem) && i+1 < len(tokens) && tokens[i+1].in("all", "it", "them", "the", "as", "constantly", "continuously", "gently", "slowly") && clauseHasVerb(tokens, j) && !tokens[i].in("icing", "seasoning", "topping", "filling", "dressing", "frosting", "stuffing", "washing") {
 		return true // ", whisking all the while": the participle itself is work

@@ -21,6 +21,8 @@ func (d means) flat(tokens []token, i int) (int, bool) {
 		return i + 1, d.technique(tokens, max(0, i-reach), i) && !d.told(tokens, i-1)
 	}
 	switch t.norm {
+	case "fast":
+		return i + 1, !n.isNoun() && !tokens[i-1].in("too", "so") && d.flatBehind(tokens, i, 4)
 	case "slow":
 		return i + 1, !n.isNoun() && n.norm != "cooker" && d.flatBehind(tokens, i, 4)
 	case "hard":
@@ -36,6 +38,9 @@ func (d means) flatBehind(tokens []token, i, back int) bool {
 	for j := i - 1; j >= 0 && j >= i-back; j-- {
 		if !tokens[j].isVerb() {
 			continue
+		}
+		if tokens[i].norm == "fast" {
+			return tokens[j].in("worked", "work", "working") || tokens[j].card.works && !generic(tokens[j].stem)
 		}
 		if tokens[i].norm == "slow" {
 			if tokens[j].in("add", "added", "put", "pour", "poured", "stir") {
@@ -83,7 +88,10 @@ func (d means) keptUp(tokens []token, i int) bool {
 // asCould matches "as gently as I could".
 func asCould(tokens []token, i int) bool {
 	how := after(tokens, i, 1)
-	return (how.isAdv() && strings.HasSuffix(how.norm, "ly") || how.in("fast", "slow", "tight", "hard", "quick")) && after(tokens, i, 2).norm == "as" &&
+	if how.in("low", "high", "hot", "slow", "fast") && after(tokens, i, 2).norm == "as" && after(tokens, i, 3).norm == "it" && after(tokens, i, 4).in("goes", "would", "will", "went", "could") {
+		return true // "as low as it goes"
+	}
+	return (how.isAdv() && strings.HasSuffix(how.norm, "ly") || how.in("fast", "slow", "tight", "hard", "quick", "low", "high", "close")) && after(tokens, i, 2).norm == "as" &&
 		after(tokens, i, 3).human() && after(tokens, i, 4).in("could", "can", "dared")
 }
 
@@ -113,10 +121,13 @@ func (d means) likeSomebody(tokens []token, i int) (int, bool) {
 			return i + n + 1, true
 		}
 	}
-	if d.foldedLike(tokens, i) {
+	if d.foldedLike(tokens, i) || d.handLike(tokens, i) {
 		return i + 3, true
 	}
-	if who := after(tokens, i, 1); (who.kind == lexicon.Person || who.tag == "PRP" || who.tag == "PRP$") && d.cooking(tokens, i) {
+	if after(tokens, i, 1).in("mad", "crazy", "fury", "billyo", "billy-o", "clockwork") {
+		return i + 2, d.cookedNear(tokens, i)
+	}
+	if who := after(tokens, i, 1); (who.kind == lexicon.Person || who.tag == "PRP" || who.tag == "PRP$" || who.in("miss", "sir")) && (d.cooking(tokens, i) || d.inHand(tokens, i)) {
 		for n := 2; n <= 4; n++ {
 			if after(tokens, i, n).in("does", "did", "do", "showed", "taught", "said", "told", "shows") {
 				return i + n + 1, true

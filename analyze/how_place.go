@@ -8,8 +8,11 @@ import "saywhy/lexicon"
 // in is its place.
 func (d means) workedIn(tokens []token, i int) bool {
 	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !(tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].in("sock", "bag", "bags", "sink", "bucket", "jar", "jug", "cup", "mug", "tub", "saucer", "pillowcase", "sleeve", "fist", "hands", "palm")) || tokens[h].in("oven", "fridge", "freezer", "microwave") {
+	if h < 0 || h-i > 4 || !(tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].in("sock", "tea", "milk", "vinegar", "brine", "bag", "bags", "sink", "bucket", "jar", "jug", "cup", "mug", "tub", "saucer", "pillowcase", "sleeve", "fist", "hands", "palm")) || tokens[h].in("oven", "fridge", "freezer", "microwave") {
 		return false
+	}
+	if tokens[h].in("hands", "palms", "palm", "fist", "fists") && d.workedBefore(tokens, i, "roll", "shape", "rub", "press", "pat", "warm", "squeez", "squash", "form", "crumbl", "crush") {
+		return true // "rolled them in my hands"
 	}
 	if tokens[i+1].in("the", "that", "this") {
 		return false // the one that stood there
@@ -30,6 +33,12 @@ func (d means) laidOn(tokens []token, i, h int) bool {
 	switch {
 	case tokens[h].in("side", "end", "holes", "edge") && h-i > 1:
 		return tokens[i+1].in("its", "their") || tokens[h-1].in("fine", "coarse", "big", "small", "rough", "flat", "cut", "thin", "thick", "large") && d.workedBefore(tokens, i, "grate", "slice", "cut", "shred", "stood", "stand", "lay", "laid", "sat", "zest")
+	case tokens[h].in("edge", "rim", "side", "worktop", "counter", "table") && tokens[i+1].tag == "DT":
+		return d.workedBefore(tokens, i, "crack", "tap", "bang", "knock", "bash")
+	case tokens[h].in("clock", "phone", "watch", "stopwatch", "timer", "app"):
+		return d.workedBefore(tokens, i, "time")
+	case tokens[h].in("note", "whiteboard", "card", "list"):
+		return h-i > 1 && tokens[i+1].in("a", "one") && d.workedBefore(tokens, i, "write", "wrote", "written", "jot")
 	case tokens[h].in("knuckle", "knuckles", "fist", "fists", "palm", "knee", "knees"):
 		return d.workedBefore(tokens, i, "stretch", "pat", "shape", "roll", "press", "slap")
 	}
@@ -66,6 +75,9 @@ func (d means) spread(tokens []token, i int) (int, bool) {
 				return h + n + 1, true
 			}
 		}
+	}
+	if tokens[h].in("sink", "newspaper", "bowl", "paper", "plate", "bin") {
+		return h + 1, d.workedBefore(tokens, i, "grate", "gut", "zest", "peel", "crack", "drain", "strain", "sieve", "sift", "shell", "squeez", "flip", "turn", "fillet", "pluck", "did", "do", "done")
 	}
 	if !tokens[h].in("knuckle", "knuckles", "fist", "fists", "sieve", "colander", "strainer", "rack", "airer", "flame", "embers", "coals", "charcoal", "steam", "chair", "chairs", "handle", "pole", "rail", "line", "horse", "rope") {
 		return 0, false

@@ -7,10 +7,10 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if to, ok := d.portions(tokens, i); ok {
 		return to, true
 	}
-	if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && tokens[h].in("stream", "trickle", "spiral", "pattern", "motion", "movement", "figure", "swirl", "zigzag", "eight", "fashion", "manner") && (d.cooking(tokens, i) || d.deed(tokens, i)) {
+	if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && tokens[h].in("stream", "trickle", "spiral", "pattern", "motion", "movement", "figure", "figures", "loop", "loops", "swirl", "zigzag", "eight", "fashion", "manner") && (d.cooking(tokens, i) || d.deed(tokens, i)) {
 		return clauseEnd(tokens, i), true // the path of the hand
 	}
-	if d.withinTool(tokens, i) || d.workedIn(tokens, i) {
+	if d.withinTool(tokens, i) || d.workedIn(tokens, i) || d.bathed(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
 	if next(1).in("one", "1") && next(2).in("piece", "pull", "movement", "sweep") && clauseHasVerb(tokens, i) && !d.told(tokens, i) && (tokens[i-1].in("off", "out", "over", "up") || d.cooking(tokens, i)) {
@@ -18,6 +18,9 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	}
 	if next(1).norm == "the" && next(2).norm == "order" && (next(3).tagIn("PRP", "NNP") || next(3).norm == "that") {
 		return clauseEnd(tokens, i+2), true // "in the order I'd use them"
+	}
+	if next(1).norm == "order" && next(2).norm == "of" || next(1).norm == "a" && next(2).in("line", "row") {
+		return i + 3, d.cooking(tokens, i) || d.workedBefore(tokens, i, "laid", "lay", "set", "lined", "did", "put") // "in order of size"
 	}
 	return i + 3, next(1).norm == "a" && (next(2).in("claw", "bridge") || next(3).in("claw", "bridge"))
 }
@@ -30,7 +33,7 @@ func (d means) atATime(tokens []token, i int) (int, bool) {
 		return i + 3, d.keptUp(tokens, i)
 	}
 	if t.norm == "all" {
-		return i + 3, next(1).norm == "at" && next(2).in("once", "one") || next(1).norm == "in" && next(2).norm == "one"
+		return i + 3, next(1).norm == "at" && next(2).in("once", "one") || next(1).norm == "in" && next(2).norm == "one" && (next(3).in("way", "method") || !next(3).isNoun() && !d.told(tokens, i))
 	}
 	if t.norm == "one" && next(1).in("after", "by") && (next(2).norm == "one" || next(2).norm == "another" || next(2).norm == "the" && next(3).norm == "other") {
 		return i + 4, true
@@ -43,7 +46,7 @@ func (d means) atATime(tokens []token, i int) (int, bool) {
 			break
 		}
 	}
-	return i + 3, t.in("little", "bit") && next(1).norm == "by"
+	return i + 3, t.in("little", "bit") && next(1).norm == "by" && next(2).norm == t.norm
 }
 
 // onOrOver matches the heat, the water and what the work lay on.
@@ -54,6 +57,8 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 		return i + 4, true // what kept a bowl or a board still
 	case t.norm == "at" && next(1).norm == "once" && d.cooking(tokens, i):
 		return i + 2, true
+	case t.norm == "at" && (next(1).in("arm", "arms") && after(tokens, i, 2).in("'s", "'", "length") || next(1).in("armslength", "arms-length")):
+		return min(i+4, len(tokens)), true
 	case t.norm == "over" && next(1).in("hot", "boiling", "simmering", "a") && (next(2).in("water") || next(3).in("water")):
 		return i + 3, true
 	case t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cookedNear(tokens, i) && !d.tastes(tokens, i):
@@ -73,10 +78,13 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 func (d means) portions(tokens []token, i int) (int, bool) {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
 		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "bursts", "strokes", "splashes", "dribbles", "drips", "pulses", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
+			if after(tokens, j, 1).in("strokes", "bursts", "goes", "blasts", "chunks") {
+				j++
+			}
 			if tokens[j].in("one", "go") && !(tokens[j].norm == "go" || j+1 < len(tokens) && tokens[j+1].norm == "go") {
 				continue
 			}
-			if after(tokens, j, 1).norm == "of" && after(tokens, j, 2).norm != "water" && after(tokens, j, 3).norm != "water" || !d.cooking(tokens, i) && !d.deed(tokens, i) {
+			if after(tokens, j, 1).norm == "of" && after(tokens, j, 2).norm != "water" && after(tokens, j, 3).norm != "water" || !d.cooking(tokens, i) && !d.deed(tokens, i) && !d.tended(tokens, i) {
 				return 0, false
 			}
 			if tokens[j].in("strips", "sticks", "chunks", "cubes", "wedges", "rings", "triangles", "squares", "halves") && d.cutInto(tokens, i) {
@@ -87,7 +95,7 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 			}
 			return j + 1, true
 		}
-		if !(tokens[j].isAdj() || tokens[j].tag == "CD" || tokens[j].tag == "DT" || tokens[j].in("about", "two", "three", "four", "five", "the", "small", "little")) {
+		if !(tokens[j].isAdj() || tokens[j].tag == "CD" || tokens[j].tag == "DT" || tokens[j].in("second", "minute", "about", "two", "three", "four", "five", "the", "small", "little")) {
 			break
 		}
 	}

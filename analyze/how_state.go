@@ -16,7 +16,7 @@ func (d means) state(tokens []token, i int) (int, bool) {
 	}
 	// "stood well back" of the cook, told beside the work
 	back := next(1).norm == "to" && next(2).in("one", "the") && next(3).norm == "side" || next(1).norm == "back" || next(1).in("well", "right", "way") && next(2).norm == "back"
-	if !back || i == 0 || tokens[i-1].human() || linkingVerb(tokens[i-1].norm) || tokens[i-1].isAdv() && i > 1 && tokens[i-2].human() {
+	if !back || i == 0 || tokens[i-1].in("and", "but", "&") || tokens[i-1].human() || linkingVerb(tokens[i-1].norm) || tokens[i-1].isAdv() && i > 1 && tokens[i-2].human() {
 		return 0, false
 	}
 	if next(1).norm == "back" {
@@ -67,6 +67,9 @@ func (d means) held(tokens []token, i int) (int, bool) {
 	next := func(n int) *token { return after(tokens, i, n) }
 	if next(1).norm == "only" && tokens[i].kind == lexicon.Body {
 		return i + 2, d.cooking(tokens, i)
+	}
+	if next(1).in("first", "down", "up") && tokens[i].in("handle", "point", "blade", "tip") && i > 1 {
+		return i + 2, next(1).norm == "first" || d.workedBefore(tokens, i, "carri", "carry", "held", "hold", "pass", "walk", "kept", "keep")
 	}
 	j := i - 1
 	for j > 0 && (tokens[j].tagIn("DT", "PRP$", "JJ") || tokens[j].in("my", "her", "knife", "pan")) {

@@ -28,6 +28,9 @@ func (d means) used(tokens []token, i int) (int, bool) {
 		at++ // "used only my fingertips"
 	}
 	h := objectHead(tokens, at)
+	if d.anyTool(tokens, at, h) {
+		return clauseEnd(tokens, i), true
+	}
 	if after(tokens, at, 1).in("a", "the") && after(tokens, at, 2).in("new", "clean", "different", "fresh", "separate", "another") || after(tokens, at, 1).in("other", "another", "separate", "different", "clean") {
 		return 0, false // which one is told, to keep food apart: a step
 	}
@@ -46,6 +49,8 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 	}
 	n := &tokens[h+1]
 	switch {
+	case n.norm == "bigger", n.norm == "smaller":
+		return true // "used a plate bigger than the pan"
 	case n.in("to", "so", "as", "because", "rather", "instead", "when", "while"), n.pause():
 		return true
 	case n.in("under", "underneath", "beneath", "round", "around"):
@@ -60,7 +65,7 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 
 // implement reports whether a noun names something one works with.
 func (d means) implement(t *token) bool {
-	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
+	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fists", "fist", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
 }
 
 // with decides whether "with" at token i tells by what means: its noun is a
@@ -79,6 +84,9 @@ func (d means) with(tokens []token, i int) (int, bool) {
 		return to, true
 	}
 	if to, ok := d.withLid(tokens, i); ok {
+		return to, true
+	}
+	if to, ok := d.withManner(tokens, i); ok {
 		return to, true
 	}
 	h := d.toolHead(tokens, at)
@@ -112,6 +120,9 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].norm == "," && i > 2 && (d.technique(tokens, clauseStart(tokens, i-1), i) || d.deed(tokens, i-1)) || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
 		return max(h+1, i+2), true
 	}
+	if verb >= 0 && d.anyThing(tokens, at, h, verb) {
+		return h + 1, true
+	}
 	return h + 1, verb >= 0 && tokens[h].kind.Food() && (d.treats(tokens[verb].stem) && !tokens[verb].isAdj() || tokens[i-1].norm == "blind")
 }
 
@@ -127,7 +138,7 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 		return true // "a cinnamon stick" is an ingredient
 	case prev.norm == "together" && tool && verb >= 0:
 		return false // "brought it together with a knife"
-	case prev.in("happy", "pleased", "along", "together", "fun", "wrong", "greedy", "careful"):
+	case prev.in("happy", "pleased", "along", "together", "fun", "wrong", "greedy", "careful"), noWork(tokens, i, verb):
 		return true
 	case holds(tokens, i, h):
 		return true
@@ -159,6 +170,9 @@ func gaveWay(tokens []token, v int) bool {
 		return false
 	}
 	s := &tokens[v-1]
+	if s.norm == "be" {
+		return v > 1 && tokens[v-2].in("could", "can") // "could be pulled apart with a fork"
+	}
 	return s.in("it", "they", "which", "that") || s.tagIn("NN", "NNS", "JJ") && !s.human() && v > 1 && tokens[v-2].tagIn("DT", "PRP$", "NN", "JJ")
 }
 
@@ -168,9 +182,11 @@ func holds(tokens []token, i, h int) bool {
 	if tokens[i-1].kind != lexicon.Tool {
 		return false
 	}
+	if tokens[h].in("handle", "handles") {
+		return true // "the knife with the red handle"
+	}
 	n := after(tokens, h, 1)
-	return n.norm == "in" && (after(tokens, h, 2).in("it", "them") || after(tokens, h, 2).pause()) || n.norm == "halfway" ||
-		tokens[h].in("handle", "handles") && verbBefore(tokens, clauseStart(tokens, i), i) < 0
+	return n.norm == "in" && (after(tokens, h, 2).in("it", "them") || after(tokens, h, 2).pause()) || n.norm == "halfway"
 }
 
 // smallFire matches the heat that something was cooked with: "with small
@@ -239,7 +255,7 @@ func verbBefore(tokens []token, start, i int) int {
 // partOf returns the noun whose part or amount the noun at token h is ("the back
 // of a spoon": spoon), or -1.
 func partOf(tokens []token, h int) int {
-	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "corner", "strips", "scraps", "scrap", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "sheets", "layers", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
+	if after(tokens, h, 1).norm != "of" || !tokens[h].in("back", "corner", "strips", "scraps", "scrap", "end", "edge", "tip", "tips", "just", "heel", "side", "palm", "tent", "cover", "blanket", "lid", "aid", "help", "point", "bottom", "top", "handle", "flat", "circle", "piece", "sheet", "sheets", "layers", "mug", "pair", "layer", "dab", "little", "bit", "drop", "splash", "spoonful", "touch") {
 		return -1
 	}
 	g := objectHead(tokens, h+1)
@@ -320,7 +336,7 @@ func (d means) cookedOn(tokens []token, i int) bool {
 	if tokens[h].norm == "side" && tokens[i+1].in("its", "their") {
 		return true // "cut it on its flat side"
 	}
-	return tokens[h].in("flame", "fire", "coals", "embers", "griddle", "newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
+	return tokens[h].in("flame", "fire", "coals", "embers", "griddle", "newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "bed", "trivet", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
 }
 
 // past matches what food went through, under, between or off: "through a
@@ -336,6 +352,8 @@ func (d means) past(tokens []token, i int) (int, bool) {
 		return 0, false
 	case tokens[h].norm == "grain" && h-i == 2:
 		return h + 1, d.cooking(tokens, i) // "sliced across the grain"
+	case t.norm == "under" && tokens[h].norm == "water" && tokens[i+1].in("running", "cold", "warm"):
+		return h + 1, d.cooking(tokens, i) && !cooledBurn(tokens, i)
 	case t.norm == "across":
 		return 0, false
 	case t.norm == "through" && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli"):
@@ -356,7 +374,7 @@ func (d means) past(tokens []token, i int) (int, bool) {
 	case h-i > 5 || !d.cooking(tokens, i):
 		return 0, false
 	}
-	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "film", "clingfilm", "finger", "fingers", "palm", "hands", "palms", "teeth")
+	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "film", "clingfilm", "finger", "fingers", "palm", "hands", "palms")
 }
 
 // cooledBurn reports whether a hand was held under the tap, or the tap is only
@@ -406,15 +424,17 @@ func (d means) fromHand(tokens []token, i int) (int, bool) {
 	if after(tokens, i, 1).in("a", "the") && after(tokens, i, 2).norm == "height" {
 		return i + 3, true
 	}
-	if after(tokens, i, 1).in("up", "high") && after(tokens, i, 2).in("high", "up") || after(tokens, i, 1).norm == "above" && after(tokens, i, 2).pause() {
+	if after(tokens, i, 1).in("up", "high", "higher") && after(tokens, i, 2).in("high", "up") || after(tokens, i, 1).norm == "above" && after(tokens, i, 2).pause() {
 		return i + 3, d.cooking(tokens, i)
 	}
 	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop", "cup", "mug", "saucer") {
+	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop", "cup", "mug", "saucer", "bag", "carton", "packet") {
 		return 0, false
 	}
 	for j := clauseStart(tokens, i); j < i; j++ {
 		switch tokens[j].stem {
+		case "pip", "pipe", "squeez", "squirt":
+			return h + 1, tokens[j].isVerb()
 		case "pour", "slid", "slip", "drop", "drip", "drizzl", "trickl", "spoon", "tip":
 			return h + 1, tokens[j].isVerb()
 		}
