@@ -61,6 +61,9 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		if dealtWith(s.tokens, w.from) {
 			out = append(out, resultOnly(left)...)
 		}
+		if s.tokens[w.from+1].norm == "they" && cameAbout(s.tokens, w) {
+			out = append(out, resultOnly(right)...) // "so they kept their crunch"
+		}
 		return out
 	case plan:
 		// "It was pale, so next time a hotter oven": the fault is why for the
@@ -81,9 +84,6 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		} else {
 			out = append(out, resultOnly(left)...)
 		}
-		if len(resultOnly(left)) == 0 && w.from > 0 && !contains(left, lexicon.Hygiene) && !contains(left, lexicon.Safety) {
-			out = append(out, resultOnly(right)...)
-		}
 		if len(left) == 0 && w.from == 0 {
 			// "Because the oven was hot it went brown": the effect follows.
 			out = append(out, resultOnly(areasBetween(s, to, len(s.tokens)))...)
@@ -102,9 +102,10 @@ func explains(s *sentence, w clause) []lexicon.Area {
 	if contains(left, lexicon.Improvement) || contains(out, lexicon.Improvement) {
 		// "I'd dry it first so it crisps up": what is hoped for another time.
 		// "It was greasy because of the cheese, so less next time" tells a
-		// quality and its cause all the same.
-		behind := !contains(left, lexicon.Improvement) && kindOf(s.tokens, w) == cause
-		if !behind || len(resultOnly(left)) == 0 {
+		// quality and its cause all the same, as does "they went to mush, I
+		// should have tested one", where the plan is another thought.
+		behind := !contains(left, lexicon.Improvement) && (kindOf(s.tokens, w) == cause && len(resultOnly(left)) > 0 || cameAbout(s.tokens, w))
+		if !behind {
 			out = workOnly(out)
 		}
 	}
@@ -115,6 +116,17 @@ func explains(s *sentence, w clause) []lexicon.Area {
 		return workOnly(s.areas)
 	}
 	return out
+}
+
+// cameAbout reports whether a clause of result tells in the past what happened
+// ("so they went to mush", "which made it salty").
+func cameAbout(tokens []token, w clause) bool {
+	for i := w.from; i < w.to; i++ {
+		if t := &tokens[i]; t.tagIn("VBD", "VBZ", "VBP", "MD") {
+			return t.tag == "VBD" && !t.imagines()
+		}
+	}
+	return false
 }
 
 // lastQualities returns the area of the last sensory word before token i, and
@@ -129,8 +141,8 @@ func lastQualities(s *sentence, i int) []lexicon.Area {
 			continue
 		}
 		joint := &s.tokens[max(0, w.from-1)]
-		if w.from-before.to > 2 || !joint.in("and", "&") && !(listed && joint.norm == ",") {
-			break
+		if w.from-before.to > 2 || w.from > before.to && !joint.in("and", "&") && !(listed && joint.norm == ",") {
+			break // "curled up | hard" is one quality
 		}
 		listed = true
 		out = append(out, before.sense.Area())
@@ -249,7 +261,7 @@ func leadsUpTo(tokens []token, from, i int) bool {
 		switch {
 		case t.in("is", "was", "'s", "be", "think", "reckon", "guess", "believe", "suspect", "suppose", "assume", "thought", "reckoned"):
 			said = true
-		case !t.isAdv() && !t.in("that", "this", "which", "it", "i", "we", "all", "mostly", "partly", "must", "might", "could", "have", "been"):
+		case !t.isAdv() && !t.in("that", "this", "which", "it", "i", "we", "all", "its", "mostly", "partly", "must", "might", "could", "have", "been"):
 			return false
 		}
 	}

@@ -26,7 +26,9 @@ func kindOf(tokens []token, w clause) link {
 		return origin
 	case t.norm == "so" && (plansAhead(tokens, w.from) || soThen(tokens, w.from)), t.in("would", "'d", "might", "will", "'ll", "could", "should"), besidePlan(tokens, w.from):
 		return plan
-	case t.norm == "so" && w.from+1 < len(tokens) && (tokens[w.from+1].human() || tokens[w.from+1].norm == "he" || tokens[w.from+1].norm == "she") && !wished(tokens, w.from):
+	case t.norm == "as" && w.from+2 < len(tokens) && tokens[w.from+2].in("result", "consequence"):
+		return result
+	case t.norm == "so" && w.from+1 < len(tokens) && tokens[w.from+1].human() && !wished(tokens, w.from):
 		return remedy
 	case t.in("because", "since", "as", "cause", "due", "owing", "given", "seeing", "now", "down") || t.norm == "for" && w.from > 0 && tokens[w.from-1].norm == ",":
 		return cause

@@ -49,6 +49,12 @@ func TestReasonBelongsToItsArea(t *testing.T) {
 		{"The mussels are slippery so I tipped them out slowly.", lexicon.Technique, lexicon.Texture},
 		{"I folded it in gently, since stirring makes it tough.", lexicon.Technique, lexicon.Texture},
 		{"I spread the lamb right to the edge because thick bits stay soggy.", lexicon.Technique, lexicon.Texture},
+		// A quality inside a cause is why, and is not explained by itself.
+		{"I sieved the custard because there were stringy bits.", lexicon.Technique, lexicon.Texture},
+		{"He wiped the bench as it was sticky.", lexicon.Hygiene, lexicon.Texture},
+		// What came of it in the past is told, whatever is planned beside it.
+		{"I boiled them too long so they went to mush, I should have tested one.", lexicon.Texture, lexicon.Taste},
+		{"Onions went in last so they kept their crunch.", lexicon.Texture, lexicon.Taste},
 		// A purpose that names a sense.
 		{"Parsley on top for colour.", lexicon.Appearance, lexicon.Taste},
 		{"I put peanuts in for crunch.", lexicon.Texture, lexicon.Taste},

@@ -187,10 +187,25 @@ func repair(tokens []token, words *vocabulary) {
 			t.tag = "VBD"
 		case strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && t.tagIn("JJ", "VBN") && opensNote(tokens, i):
 			t.tag = "VBD"
+		case t.tag == "POS" && i+1 < len(tokens) && (tokens[i+1].in("too", "very", "really", "so", "quite", "not", "n't") || (tokens[i+1].isAdj() || tokens[i+1].describes()) && (i+2 >= len(tokens) || !tokens[i+2].isNoun() && !tokens[i+2].isAdj())):
+			t.tag = "VBZ" // "the knob's stiff": is
+		case t.tag == "VBZ" && t.kind.Food() && i+1 < len(tokens) && tokens[i+1].tag == "VBD" && strings.HasSuffix(t.norm, "s"):
+			t.tag = "NNS" // "leeks gave it sweetness"
+		case t.tag == "VBP" && onlyPast(t.norm):
+			t.tag = "VBD" // "so they kept their shape"
 		case t.norm == "underneath":
 			t.tag = "RB" // "damp paper underneath": no noun
 		}
 	}
+}
+
+// onlyPast reports whether the form of a verb is its past and never its present.
+func onlyPast(form string) bool {
+	switch form {
+	case "kept", "went", "came", "took", "gave", "held", "stuck", "sank", "rose", "broke", "fell", "froze", "grew", "made", "got", "knew", "thought", "told", "said", "sat", "stood", "brought", "bought", "caught", "lost", "sent", "spent", "tore", "wore", "shook", "shrank", "began", "ran", "ate", "drank", "forgot", "chose", "wept", "slid", "swelled", "meant", "built", "burnt", "spilt", "spoilt", "threw", "blew", "drew", "hung", "dealt", "swept", "crept", "bent", "left", "lit", "fed", "fought", "slept", "spoke", "stole", "stung", "swam", "swung", "taught", "woke", "wound":
+		return true
+	}
+	return strings.HasSuffix(form, "ed") && len(form) > 4 && !strings.HasSuffix(form, "eed")
 }
 
 // tellsPast reports whether the "'d" at token i is short for "had": a past

@@ -254,6 +254,15 @@ func contraction(w string) (head, tail string) {
 		return w[:len(w)-2], "'ll"
 	case "o'clock":
 		return w, ""
+	case "cannae", "canna":
+		return "ca", "n't"
+	case "dinnae", "dinna":
+		return "do", "n't"
+	case "wasnae", "didnae", "isnae", "couldnae", "wouldnae", "shouldnae", "hasnae", "havenae", "hadnae", "doesnae", "werenae", "arenae":
+		// The Scots "not", joined to its verb: "didnae", "didny".
+		return strings.TrimSuffix(w, "nae"), "n't"
+	case "wasny", "didny", "isny", "doesny", "couldny", "wouldny", "hasny":
+		return strings.TrimSuffix(w, "ny"), "n't"
 	}
 	i := strings.LastIndexByte(w, '\'')
 	if i <= 0 {

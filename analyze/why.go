@@ -128,7 +128,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, i > 0 && i+1 < len(tokens) && prev.norm != "to"
 	case "way":
 		// "that way it held together", not "I did it that way"
-		return i - 1, prev.in("that", "this") && opensClause(tokens, i+1) && !next(-2).isVerb()
+		return i - 1, prev.in("that", "this") && (opensClause(tokens, i+1) && !next(-2).isVerb() || next(-2).in("quicker", "easier", "better", "faster", "cleaner", "safer", "sooner", "less", "longer", "tidier", "neater"))
 	case "point":
 		return i, next(1).norm == "of" && clauseHas(tokens, i, "to") && (clauseHas(tokens, i, "is") || clauseHas(tokens, i, "was"))
 	case "down":

@@ -18,7 +18,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 	}
 	described := l.described()
 	switch {
-	case d.plansChange(l) && (r.finite() == "VBD" || r.wentWrong()) && !r.first().in("this", "that"):
+	case (d.plansChange(l) || l.regrets()) && (r.finite() == "VBD" || r.wentWrong()) && !r.first().in("this", "that"):
 		return !r.byOther() || r.befell() // "I'd chop them smaller; they kept catching"
 	case l.instructs() && (r.finite() == "VBD" && !r.does() || r.befell()) && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return true // "boil it down, there was no body"
@@ -29,11 +29,11 @@ func (d reasons) beside(tokens []token, i int) bool {
 	case l.instructs() && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return r.rule() // "use a bigger pan, it boils over in that one"
 	case described && !l.acted():
-		return r.deed(l.faulty()) || r.undone() || r.befell() || l.faulty() && (r.instructs() || r.first().in("soaked", "drank", "absorbed", "sat", "stewed", "stuck"))
+		return r.deed(l.faulty()) || r.undone() || r.befell() || r.hindered() || r.present() || l.faulty() && (r.instructs() || r.first().in("soaked", "drank", "absorbed", "sat", "stewed", "stuck"))
 	case l.acted() || l.entered():
-		return r.rule() || r.hindered() // "in three lots; a full pan goes grey"
+		return r.rule() || r.hindered() || r.present() // "in three lots; a full pan goes grey"
 	}
-	return r.rushed() || r.hindered() && (l.did() || l.faulty())
+	return r.rushed() || (r.hindered() || r.present()) && (l.did() || l.faulty() || l.cameOut())
 }
 
 // hedgedCause: "stodgy, I think I squeezed it too hard": behind a quality, what
@@ -54,7 +54,7 @@ func hedgedCause(tokens []token, i int) bool {
 		wrong = wrong || tokens[k].in("too", "to", "enough", "only", "n't", "forgot") || k+1 < len(tokens) && tokens[k+1].in("much", "many") && tokens[k].norm == "so"
 	}
 	left := half{tokens: tokens, from: max(0, i-1-reach), to: i - 1}
-	return wrong && left.described()
+	return wrong && (left.described() || left.cameOut())
 }
 
 // hadTo: "the dough was sticky and I had to add flour": a quality, and what it

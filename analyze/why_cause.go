@@ -222,7 +222,7 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	}
 	if v := &tokens[i+1]; (v.card.works || v.tag == "VBG") && strings.HasSuffix(v.norm, "ing") {
 		// "bitter from burning the garlic", "that was from boiling it hard"
-		return i > 1 && (tokens[i-1].in("was", "is", "probably") || tokens[i-1].describes() || tokens[i-2].describes() || v.card.works && tokens[i-1].tag == "VBN" || tokens[i-1].isAdj() && linkingVerb(tokens[i-2].norm) || tokens[i-1].in("ached", "hurt", "aching", "sore", "tired"))
+		return i > 1 && (tokens[i-1].in("was", "is", "'s", "probably") || tokens[i-1].describes() || tokens[i-2].describes() || v.card.works && tokens[i-1].tag == "VBN" || tokens[i-1].isAdj() && linkingVerb(tokens[i-2].norm) || tokens[i-1].in("ached", "hurt", "aching", "sore", "tired"))
 	}
 	if h >= 0 && tokens[h].in("stairs", "landing", "hall", "hallway", "garden", "door", "street", "road", "upstairs", "downstairs", "outside", "gate", "room", "bedroom", "lounge", "drive", "start", "top", "side", "middle", "end") {
 		return false // "I could smell it from the stairs"
@@ -232,6 +232,9 @@ func (d reasons) fromCause(tokens []token, i int) bool {
 	}
 	for j := i - 1; j >= 0 && j >= i-5; j-- {
 		t := &tokens[j]
+		if t.norm == "," && j == i-1 && j > 0 && tokens[j-1].describes() {
+			continue // "tangy, from the buttermilk"
+		}
 		if (t.describes() || t.in("stinging", "watering", "tired", "sore", "aching")) && !t.isVerbForm() {
 			return true
 		}

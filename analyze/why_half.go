@@ -88,6 +88,45 @@ func (h half) hindered() bool {
 	return false
 }
 
+// present reports whether the half says that something was there that had to
+// be dealt with: "I rinsed it twice, there was sand".
+func (h half) present() bool {
+	if h.first().norm != "there" || h.start+2 >= h.to || !h.tokens[h.start+1].in("was", "were", "is", "'s") {
+		return false
+	}
+	for j := h.start + 2; j < h.to && j <= h.start+5; j++ {
+		if h.tokens[j].in("no", "n't", "not", "too", "sand", "grit", "mud", "soil", "dirt", "slime", "shell", "bones", "bone", "stones", "slugs", "scum", "scales", "flour", "sauce", "oil", "juice", "bits", "crumbs", "lumps", "mess") {
+			return true
+		}
+	}
+	return false
+}
+
+// cameOut reports whether the half tells how the food turned out, if only by a
+// likeness or by what it did: "it tasted like soap", "they joined up".
+func (h half) cameOut() bool {
+	s, v := h.verb()
+	if s < 0 && h.first().isVerb() {
+		s, v = h.start, h.start // a note: "ripped to bits"
+	}
+	if s < 0 || v < 0 || s < v && h.tokens[s].human() {
+		return false
+	}
+	t := &h.tokens[v]
+	return t.in("tasted", "tastes", "smelt", "looked", "felt") && h.placedBy(v, "like", "of") ||
+		t.in("spread", "joined", "stuck", "sank", "shrank", "split", "leaked", "burst", "collapsed", "broke", "tore", "ripped", "curdled", "fell", "flopped", "slid", "cracked", "exploded", "burnt", "burned", "caught", "melted")
+}
+
+// placedBy reports whether one of the words stands within five behind token v.
+func (h half) placedBy(v int, words ...string) bool {
+	for j := v + 1; j < h.to && j <= v+5; j++ {
+		if h.tokens[j].in(words...) {
+			return true
+		}
+	}
+	return false
+}
+
 // halves parts the sentence at the mark i, as far as the next strong mark on
 // either side. It fails where one half is too short to be a clause, or begins
 // with a word that joins it in another way.

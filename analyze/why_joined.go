@@ -165,7 +165,7 @@ func (d reasons) since(tokens []token, i int) bool {
 		if tokens[j].pause() {
 			return false
 		}
-		if (tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'s", "'re", "'m", "'d", "'ve")) && j > i+1 {
+		if (tokens[j].tagIn("VBD", "VBZ", "VBP", "MD") || tokens[j].in("'s", "'re", "'m", "'d", "'ve") || tokens[j].tag == "VB" && (tokens[j-1].isNoun() || tokens[j-1].norm == "they")) && j > i+1 {
 			return true // behind a first word that the tagger may take for a verb ("loads")
 		}
 	}
@@ -180,7 +180,7 @@ func (d reasons) as(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[i+1]
-	if i > 0 && tokens[i-1].norm == "," && (n.isNoun() || n.tag == "VBG") && occurs(&tokens[i+2]) {
+	if i > 0 && tokens[i-1].norm == "," && !n.tagIn("DT", "PRP", "PRP$") && occurs(&tokens[i+2]) {
 		return true // ", as pith dries like cement"
 	}
 	if n.tag == "VBG" && tokens[i+2].tagIn("VBZ", "VBP") {
@@ -188,7 +188,7 @@ func (d reasons) as(tokens []token, i int) bool {
 	}
 	if i > 0 {
 		p := &tokens[i-1]
-		if p.in("such", "just", "same", "so", "well", "known", "used", "served", "far", "soon", "long", "much", "as", "not", "regarded", "described", "seen", "act", "acts", "act", "twice", "exactly") {
+		if p.in("such", "just", "same", "so", "well", "known", "used", "served", "far", "soon", "long", "much", "as", "not", "regarded", "described", "seen", "act", "acts", "act", "exactly") || p.norm == "twice" && (n.isAdj() || n.isAdv()) {
 			return false
 		}
 		if p.isAdj() && i > 1 && tokens[i-2].norm == "as" || p.isAdv() && i > 1 && tokens[i-2].norm == "as" {
