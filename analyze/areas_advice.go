@@ -56,7 +56,7 @@ func instructs(tokens []token, i int, role Role) bool {
 	case i == 0 && noteOf(tokens):
 		return false
 	case t.in("do", "don't"):
-		return t.norm == "don't" || next.in("not", "n't") || role == Adult
+		return (t.norm == "don't" || next.in("not", "n't") || role == Adult) && !restHas(tokens, i+2, 0, "know", "think", "mind", "like", "care", "want", "understand", "really", "even", "get", "have", "believe", "remember")
 	}
 	if t.kind.Food() && !next.tagIn("DT", "PRP", "PRP$") {
 		return false // "flour on the floor"

@@ -8,7 +8,8 @@ import "saywhy/lexicon"
 func lentHand(s *sentence, role Role) []sign {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.tag != "VBD" || !t.card.works || t.in("tasted", "checked", "tested", "had", "put", "poured", "cut") {
+		told := t.tag == "VBD" || role == Learner && t.tagIn("VB", "VBP", "VBN") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "NN", "NNS")
+		if !told || !t.card.works || t.in("tasted", "checked", "tested", "had", "put", "poured", "cut") {
 			continue
 		}
 		sub := subject(s.tokens, i)

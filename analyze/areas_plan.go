@@ -7,7 +7,33 @@ import "strings"
 // habit, or how something was beside what it should have been.
 func noPlan(tokens []token, h hit) bool {
 	return pluperfect(tokens, h) || spared(tokens, h) || awaited(tokens, h) || ofHabit(tokens, h) ||
-		h.from > 0 && (tokens[h.from-1].norm == "than" || tokens[h.from].norm == "than") || sinceFulfilled(tokens, h) || onlyPossible(tokens, h) || reckonedCause(tokens, h)
+		h.from > 0 && (tokens[h.from-1].norm == "than" || tokens[h.from].norm == "than") || sinceFulfilled(tokens, h) || onlyPossible(tokens, h) || reckonedCause(tokens, h) || onceMore(tokens, h) || aimedAt(tokens, h)
+}
+
+// onceMore reports whether the plan is to do the same again: "I'd do the same
+// beans again", "would make again".
+func onceMore(tokens []token, h hit) bool {
+	for i := h.from; i < h.to; i++ {
+		if tokens[i].in("do", "make", "cook", "bake", "have", "buy") && i > 0 && tokens[i-1].in("would", "'d", "will", "'ll", "defo", "definitely", "wud") {
+			return again(tokens, i)
+		}
+	}
+	return false
+}
+
+// aimedAt reports whether the modal tells what a step was to bring about or
+// keep away: "just warmed so it wouldn't go to mush".
+func aimedAt(tokens []token, h hit) bool {
+	i := h.from
+	if !tokens[i].in("would", "could", "it", "they") {
+		return false
+	}
+	for j := i; j > 0 && j >= i-2; j-- {
+		if tokens[j].in("it", "they", "nothing", "everything") && (tokens[j-1].norm == "so" || tokens[j-1].norm == "that" && j > 1 && tokens[j-2].norm == "so") {
+			return !restHas(tokens, i, 8, "next", "better", "more", "less", "longer")
+		}
+	}
+	return false
 }
 
 // reckonedCause reports whether "I reckon" only guesses at what happened: "I
@@ -79,7 +105,7 @@ func awaited(tokens []token, h hit) bool {
 	for j := h.from - 1; j >= 0 && j >= h.from-4; j-- {
 		t := &tokens[j]
 		switch {
-		case t.pause() || t.in("and", "but") || t.tagIn("VBZ", "VBP", "VBD"):
+		case t.pause() || t.in("and", "but") || t.tagIn("VBZ", "VBP", "VBD") && !t.in("thought", "expected", "bet"):
 			return false
 		case t.in("before", "until", "till", "til", "something", "anything", "afraid", "feared", "worried", "bet"):
 			return tokens[j+1].tagIn("PRP", "PRP$") || t.in("before", "until", "till", "til") && j >= h.from-3 && !strings.HasSuffix(tokens[j+1].norm, "ing")
@@ -100,7 +126,7 @@ func ofHabit(tokens []token, h hit) bool {
 		}
 		next := &tokens[i+1]
 		return next.in("usually", "normally", "always", "often", "never", "admit", "defend", "describe", "call", "argue", "swear", "imagine", "guess") ||
-			next.norm == "be" && restHas(tokens, i+2, 0, "honest", "fair", "frank", "lying", "happy", "proud", "back") ||
+			next.norm == "be" && restHas(tokens, i+2, 0, "honest", "fair", "frank", "lying", "happy", "proud", "pleased", "glad", "back") ||
 			next.norm == "say" && tokens[i].in("will", "'ll") ||
 			next.in("i", "you", "we") && restHas(tokens, i, 5, "again") // "Would I do it again?"
 	}

@@ -15,6 +15,9 @@ func endsInWish(s *sentence) bool {
 	}
 	for i := max(1, n-5); i+1 < n; i++ {
 		t, next := &s.tokens[i], &s.tokens[i+1]
+		if s.tokens[i-1].norm == "so" && t.kind.Food() && t.isNoun() && next.in("on", "over") && !verbBetween(s.tokens, i, n) {
+			return true // "it looks grey, so parsley on top"
+		}
 		if !s.tokens[i-1].in("so", ":") && !amountAfterSo(s.tokens, i) || !t.in("more", "less", "fewer", "extra", "another") && t.tag != "JJR" || t.in("better", "worse") || !next.isNoun() {
 			continue
 		}
@@ -46,7 +49,7 @@ func wishes(s *sentence) bool {
 	for len(tokens) > 3 && tokens[0].in("and", "also", "but", "yeah", "maybe", "oh", "ok", "plus", ",") {
 		tokens = tokens[1:]
 	}
-	if len(tokens) < 3 || isHeading(s) {
+	if len(tokens) < 2 || isHeading(s) {
 		return false
 	}
 	first, second := &tokens[0], &tokens[1]
@@ -62,6 +65,49 @@ func wishes(s *sentence) bool {
 		}
 	}
 	return true
+}
+
+// wouldDo reports a change told without its person: "would put oats in",
+// "Would have the fan on earlier". That somebody would make or eat the dish
+// again plans none.
+func wouldDo(s *sentence) bool {
+	i := 0
+	for i < len(s.tokens) && i < 3 && s.tokens[i].in("and", "also", "but", "so", "yeah", "maybe", ",", "defo", "definitely") {
+		i++
+	}
+	if i+2 >= len(s.tokens) || !s.tokens[i].in("would", "wud") || !s.tokens[i+1].tagIn("VB", "VBP") && !s.tokens[i+1].card.works || s.tokens[i+1].in("be", "recommend", "eat", "say", "love", "like", "rate", "give", "buy", "n't", "not") {
+		return false
+	}
+	return !again(s.tokens, i+1)
+}
+
+// again reports whether what somebody would do at token i is only to make or
+// have the same once more.
+func again(tokens []token, i int) bool {
+	for j := i; j < len(tokens) && j <= i+6 && !tokens[j].pause(); j++ {
+		if tokens[j].in("again", "same") {
+			return !compares(tokens, j) && !compares(tokens, i)
+		}
+	}
+	return false
+}
+
+// suggests reports what an adult only names as a change: "Chives maybe?",
+// "Shells in the bin please".
+func suggests(s *sentence, role Role) bool {
+	if role != Adult || len(s.tokens) < 2 || len(s.tokens) > 14 {
+		return false
+	}
+	food, hint := false, false
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.tagIn("VBD", "VBZ", "MD") || t.in("thank", "thanks", "you", "i") {
+			return false
+		}
+		food = food || t.kind.Food() || t.kind == lexicon.Tool
+		hint = hint || t.norm == "please" || t.in("maybe", "perhaps") && len(s.tokens) <= 7
+	}
+	return food && hint
 }
 
 // amountAfterSo reports whether only an amount stands between "so" and token i:
