@@ -78,6 +78,9 @@ func hasMainClauseAfter(tokens []token, i int) bool {
 // its clause.
 func (d reasons) at(tokens []token, i int) (int, bool) {
 	t := &tokens[i]
+	if d.setOut(tokens, i) || hurtDoing(tokens, i) || mustBe(tokens, i) || arrowed(tokens, i) || heldFrom(tokens, i) || deedDoes(tokens, i) || thingDid(tokens, i) || brought(tokens, i) || wouldHave(tokens, i) {
+		return i, true
+	}
 	next := func(n int) *token {
 		if i+n >= 0 && i+n < len(tokens) {
 			return &tokens[i+n]
@@ -90,6 +93,9 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// because: reason in all of its 858 uses in PDTB.
 		return i, true
 	case "due", "owing", "thanks":
+		if t.norm == "thanks" && thanksGiven(tokens, i) {
+			return 0, false
+		}
 		return i, next(1).norm == "to" || t.norm == "due" && next(1).norm == "," && (next(4).norm == "," && next(5).norm == "to" || next(3).norm == "," && next(4).norm == "to")
 	case "through":
 		return i, throughDoing(tokens, i)
@@ -106,6 +112,9 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.as(tokens, i)
 	case "for":
 		// for + clause is an old because: "for the top was plain".
+		if prev.norm == "as" {
+			return 0, false // "as for the presentation"
+		}
 		return i, forCause(tokens, i) || d.purposeNoun(tokens, i) || forNot(tokens, i) || next(1).norm == "to" && next(2).tag == "VB" || prev.norm == "," && (next(1).tag == "PRP" && next(2).isVerb() || next(1).norm == "the" && opensClause(tokens, i+1) && next(1).tag == "DT")
 	case "without", "past", "beyond":
 		return i, withoutIt(tokens, i)
@@ -130,18 +139,18 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// "that way it held together", not "I did it that way"
 		return i - 1, prev.in("that", "this") && (opensClause(tokens, i+1) && !next(-2).isVerb() || next(-2).in("quicker", "easier", "better", "faster", "cleaner", "safer", "sooner", "less", "longer", "tidier", "neater"))
 	case "point":
-		return i, next(1).norm == "of" && clauseHas(tokens, i, "to") && (clauseHas(tokens, i, "is") || clauseHas(tokens, i, "was"))
+		return i, next(1).norm == "of" && (clauseHas(tokens, i, "to") || verbalEnd(tokens, i)) && (clauseHas(tokens, i, "is") || clauseHas(tokens, i, "was"))
 	case "down":
 		return i, next(1).norm == "to" && (prev.in("is", "was", "'s", "are", "were", "all", "mostly", "probably", "mainly", "partly") || strings.HasSuffix(next(2).norm, "ing") || next(2).tagIn("PRP", "PRP$") && strings.HasSuffix(next(3).norm, "ing"))
 	case "purpose":
 		return i, next(1).norm == "of" || prev.in("the", "for")
 	case "if", "when":
-		if t.norm == "if" && next(1).norm == "not" && i > 0 && (next(2).tagIn("PRP", "PRP$", "DT") || next(2).in("maybe", "then")) {
+		if t.norm == "if" && next(1).norm == "not" && i > 0 && (next(2).tagIn("PRP", "PRP$", "DT", "PDT") || next(2).in("maybe", "then")) {
 			return i, true // "hold it well, if not you cut yourself": otherwise
 		}
 		return i, d.generalTruth(tokens, i) || t.norm == "if" && (counterfactual(tokens, i) || ruleThenIf(tokens, i)) || t.norm == "if" && d.wouldDiffer(tokens, i)
 	case "and":
-		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || excessThen(tokens, i)
+		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || tooAndCould(tokens, i) || excessThen(tokens, i)
 	case "then":
 		return i, thenSpared(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
@@ -154,7 +163,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		}
 	case "otherwise":
 		// "spot on otherwise" and "otherwise just got on with it" set apart.
-		if apartFromThat(tokens, i) {
+		if apartFromThat(tokens, i) || next(1).in("it", "everything", "all", "they") && next(2).in("was", "were") && next(3).in("fine", "good", "lovely", "nice", "great", "ok", "okay", "perfect", "spot", "delicious", "alright", "brilliant", "very", "really") {
 			return 0, false
 		}
 		return i, next(1).tagIn("PRP", "PRP$", "DT", "EX") || next(1).isNoun() || opensClause(tokens, i+1) || next(1).pause() && asideBefore(tokens, i) || endsRule(tokens, i)
@@ -188,13 +197,16 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		if prev.isAdj() && next(-2).norm == "the" && opensClause(tokens, i+1) {
 			return i, true // "the main reason it rose"
 		}
+		if prev.in("some", "any", "no", "whatever") {
+			return 0, false // "for some reason it was green"
+		}
 		return i, next(1).in("for", "i", "was", "is", "being", "why", "that", "it") || prev.in("the", "one", "main") && i < 3
 	case "reasons":
 		return i, prev.in("these", "two", "three", "several", "for")
 	case "meant", "means", "meaning":
 		return d.whichMeans(tokens, i)
 	case "from":
-		return i, d.fromCause(tokens, i)
+		return i, fromEffort(tokens, i) || d.fromCause(tokens, i)
 	case "now":
 		return i, next(1).norm == "that"
 	case "seeing":
@@ -220,7 +232,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// "the water is what wets the flour": the cause picked out.
 		return i, i > 1 && prev.in("is", "'s", "was", "were") && next(1).tagIn("VBZ", "VBD") && !linkingVerb(next(1).norm) && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
 	case ",", ";", "--", "-", "–", ":":
-		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || d.beside(tokens, i)
+		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || failedThen(tokens, i) || mendedFault(tokens, i) || hinderedBeside(tokens, i) || faultNoted(tokens, i) || d.beside(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":
 		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
 	case "went", "came", "goes", "turns", "splashed", "splattered", "spat", "exploded", "burst", "flew", "slid", "slipped", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":

@@ -63,7 +63,7 @@ func (d reasons) causes(tokens []token, i int) bool {
 // shiny", "that thickened it", "the lemon kept it white", "squeezing … gave".
 func (d reasons) makes(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.isVerb() || i+1 >= len(tokens) {
+	if !t.isVerb() || i+1 >= len(tokens) || i > 0 && tokens[i-1].in("was", "were", "is", "are") {
 		return false
 	}
 	if d.deedSubject(tokens, i) {

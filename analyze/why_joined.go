@@ -15,8 +15,11 @@ func (d reasons) so(tokens []token, i int) bool {
 		return false
 	}
 	n := &tokens[i+1]
-	if opensTalk(tokens, i) {
+	if opensTalk(tokens, i) || n.pause() && n.norm != "," || n.norm == "you" && i+2 < len(tokens) && tokens[i+2].norm == "know" || i == 0 && n.norm == "that" && i+3 < len(tokens) && tokens[i+2].in("was", "is", "'s") && tokens[i+3].in("my", "our", "the", "it") {
 		return false
+	}
+	if n.isAdj() && i > 1 && i+2 < len(tokens) && !tokens[i+2].joins() && (prev.norm == "," && tokens[i+2].isNoun() || prev.isNoun() && tokens[i+2].pause() && prev.kind.Food() && !linkingBefore(tokens, i)) {
+		return true // "oven too cold, so flat puddings", "forgot the salt so bland"
 	}
 	switch {
 	case prev.norm == "," && i > 1 && i+2 < len(tokens) && !n.pause() && !n.isAdj() && !n.in("far", "called", "on", "so", "long", "much", "many", "yeah", "yes", "anyway"):
@@ -320,4 +323,15 @@ func apartFromThat(tokens []token, i int) bool {
 		v++
 	}
 	return v < len(tokens) && tokens[v].tag == "VBD" && !tokens[v].in("had", "'d", "would", "could", "might") && !negatedVerb(tokens, v)
+}
+
+// linkingBefore reports whether a form of "to be" or of the senses stands in the
+// clause before token i, so that "so" there tells a degree.
+func linkingBefore(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if linkingVerb(tokens[j].norm) && tokens[j].isVerb() {
+			return true
+		}
+	}
+	return false
 }

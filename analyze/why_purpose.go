@@ -81,7 +81,7 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	if i > 1 && (p.in("time", "go", "turn") && tokens[i-2].in("each", "every") || p.norm == "half" && tokens[i-2].in("in", "by") || p.in("thing", "things", "one", "bit") && tokens[i-2].isNoun()) {
 		return true // "a quarter turn each time to keep it round", "cut it in half to show me"
 	}
-	if takesInfinitive(p) || p.norm == "on" && i >= 2 && tokens[i-2].in("go", "goes", "went", "going", "gone") {
+	if takesInfinitive(p) || p.norm == "meaning" || p.norm == "on" && i >= 2 && tokens[i-2].in("go", "goes", "went", "going", "gone") {
 		return false
 	}
 	if p.in("how", "what", "when", "where", "which", "who", "whether", "enough", "as", "than", "about", "but", "except", "from", "up", "due", "according", "used", "next", "close", "near", "able", "back", "down", "on", "in") {
