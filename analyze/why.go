@@ -150,7 +150,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		}
 		return i, d.generalTruth(tokens, i) || t.norm == "if" && (counterfactual(tokens, i) || ruleThenIf(tokens, i)) || t.norm == "if" && d.wouldDiffer(tokens, i)
 	case "and":
-		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || tooAndCould(tokens, i) || excessThen(tokens, i)
+		return i, d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || tooAndCould(tokens, i) || next(1).in("it", "that") && next(2).in("shows", "showed") && (next(3).pause() || next(3).norm == "") || excessThen(tokens, i)
 	case "then":
 		return i, thenSpared(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
@@ -221,7 +221,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, d.noteCause(tokens, i) || d.forgotten(tokens, i)
 	case "did", "put", "had", "too":
 		return i, d.noteCause(tokens, i) || t.norm == "did" && next(1).in("it", "them", "the") && d.deedSubject(tokens, i)
-	case "saves":
+	case "saves", "gets":
 		return i, effectNoted(tokens, i)
 	case "that", "this", "it":
 		return i, effectTold(tokens, i) || t.norm == "that" && thatMuch(tokens, i)
@@ -232,7 +232,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		// "the water is what wets the flour": the cause picked out.
 		return i, i > 1 && prev.in("is", "'s", "was", "were") && next(1).tagIn("VBZ", "VBD") && !linkingVerb(next(1).norm) && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
 	case ",", ";", "--", "-", "–", ":":
-		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || failedThen(tokens, i) || mendedFault(tokens, i) || hinderedBeside(tokens, i) || faultNoted(tokens, i) || d.beside(tokens, i)
+		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || failedThen(tokens, i) || mendedFault(tokens, i) || hinderedBeside(tokens, i) || degreeBehind(tokens, i) || faultNoted(tokens, i) || d.beside(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":
 		return i, t.in("was", "were") && d.noteCause(tokens, i) || d.outcome(tokens, i)
 	case "went", "came", "goes", "turns", "splashed", "splattered", "spat", "exploded", "burst", "flew", "slid", "slipped", "split", "sank", "stuck", "broke", "collapsed", "burnt", "burned", "curdled", "spread", "leaked", "tore", "ended", "fell", "shrank", "cracked", "overflowed", "dropped", "rose":

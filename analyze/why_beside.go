@@ -18,7 +18,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 	}
 	described := l.described()
 	switch {
-	case (d.plansChange(l) || l.regrets()) && (r.finite() == "VBD" || r.wentWrong()) && !r.first().in("this", "that"):
+	case (d.plansChange(l) || l.regrets()) && (r.finite() == "VBD" || r.wentWrong()) && (!r.first().in("this", "that") || r.start+1 < r.to && r.tokens[r.start+1].norm == "one"):
 		return !r.byOther() || r.befell() // "I'd chop them smaller; they kept catching"
 	case l.instructs() && (r.finite() == "VBD" && !r.does() || r.befell()) && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return true // "boil it down, there was no body"
@@ -88,7 +88,7 @@ func excessThen(tokens []token, i int) bool {
 			n := &tokens[j+1]
 			return n.isAdj() || n.isAdv() || n.describes() || n.in("like", "a", "all")
 		}
-		if t.in("went", "gone", "stayed", "turned", "came", "got", "became", "looked", "tasted", "felt", "burnt", "stuck", "split", "sank", "spread") {
+		if t.in("went", "gone", "stayed", "turned", "came", "got", "became", "looked", "tasted", "felt", "burnt", "stuck", "split", "sank", "spread", "caught", "overflowed", "leaked", "dried", "ran") {
 			return true
 		}
 	}

@@ -199,6 +199,21 @@ func hinderedBeside(tokens []token, i int) bool {
 	return false
 }
 
+// degreeBehind: "she dropped it, it was that hot", "I had three bowls, they were
+// so good": behind a deed, the degree that led to it.
+func degreeBehind(tokens []token, i int) bool {
+	if i < 2 || i+4 >= len(tokens) || !tokens[i+1].in("it", "they", "he", "she", "i") || !tokens[i+2].in("was", "were", "is", "'s") ||
+		!tokens[i+3].in("that", "so") || !tokens[i+4].isAdj() || i+5 < len(tokens) && !tokens[i+5].pause() {
+		return false
+	}
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].tag == "VBD" && !linkingVerb(tokens[j].norm) && j > 0 && tokens[j-1].human() {
+			return !tokens[j].in("liked", "loved", "thought", "said", "tasted", "enjoyed")
+		}
+	}
+	return false
+}
+
 // brought: "onions made me cry", "the smoke set the alarm off", "the steam made
 // my glasses fog": a thing, and what it brought about in somebody or something.
 func brought(tokens []token, i int) bool {
@@ -212,6 +227,9 @@ func brought(tokens []token, i int) bool {
 	}
 	if t.in("set", "sets") {
 		return n.tagIn("DT", "PRP$") && after(tokens, i, 2).in("alarm", "alarms", "detector") || n.norm == "off" && s.in("smoke", "steam", "toast")
+	}
+	if n.tag == "PRP$" && bodily(after(tokens, i, 2)) {
+		return after(tokens, i, 3).isVerb() || after(tokens, i, 3).in("run", "water", "tickle", "sting", "tingle", "ache", "burn", "itch")
 	}
 	return n.in("me", "us", "him", "her", "you") && after(tokens, i, 2).tagIn("VB", "VBP", "NN") && after(tokens, i, 2).in("cry", "sneeze", "cough", "jump", "feel", "gag", "sweat", "want", "laugh", "choke", "drop", "rush", "panic")
 }

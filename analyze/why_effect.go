@@ -262,13 +262,15 @@ func counterfactual(tokens []token, i int) bool {
 // effectNoted: "baking beans in – stopped it puffing up", "…, saved time": in a
 // note without subjects, what a step was good for.
 func effectNoted(tokens []token, i int) bool {
-	if i < 2 || i+1 >= len(tokens) || !tokens[i-1].in(",", "-", "--", ";", ":", "=") {
+	if i < 2 || i+1 >= len(tokens) || !tokens[i-1].in(",", "-", "--", "–", ";", ":", "=", "(") {
 		return false
 	}
 	t, n := &tokens[i], &tokens[i+1]
 	switch {
 	case t.in("saves", "saved"):
 		return n.in("on", "time", "me", "you", "us", "all", "having") || n.tag == "VBG"
+	case tokens[i-1].norm == "(" && t.in("gets", "makes", "gives", "brings", "takes", "adds"):
+		return n.tagIn("DT", "PRP", "PRP$", "NN", "NNS")
 	case t.in("stops", "stopped", "helps", "keeps", "lets"):
 		return n.in("it", "them", "the", "us", "me", "you") || n.tag == "VBG" && t.in("stops")
 	}

@@ -330,6 +330,9 @@ func (h half) undone() bool {
 // befell reports whether the half tells what the food did to who ate it: "I had
 // to drink a lot", "my eyes were streaming".
 func (h half) befell() bool {
+	if h.first().in("ran", "slid", "oozed", "dripped") && h.first().tag == "VBD" {
+		return true // "gravy on the thin side, ran all over the plate"
+	}
 	if h.first().norm == "had" && h.start+1 < h.to && h.tokens[h.start+1].norm == "to" {
 		return true // a note: "thick when it stood, had to let it down"
 	}

@@ -59,6 +59,9 @@ func faultThenEffect(tokens []token, i int) bool {
 		}
 		fault = fault || t.norm == "too" && j+2 < i || t.norm == "enough" && j > 0 && tokens[j-1].in("not", "nowhere")
 	}
+	if fault && i+3 < len(tokens) && tokens[i+1].in("could", "couldnt", "did") && negatedVerb(tokens, i+1) {
+		return true // "too much chilli, couldn't taste anything else"
+	}
 	return fault && i+2 < len(tokens) && (tokens[i+1].in("it", "they", "we", "everyone") || tokens[i+1].tag == "DT") && (opensClause(tokens, i+1) || tokens[i+1].norm == "all" && opensClause(tokens, i+2))
 }
 

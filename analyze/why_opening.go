@@ -14,7 +14,7 @@ func (d reasons) setOut(tokens []token, i int) bool {
 	next := func(n int) *token { return after(tokens, i, n) }
 	switch tokens[i].norm {
 	case "for":
-		if i == 0 && next(1).in("a", "an") && next(2).tagIn("JJR") || i > 2 && next(1).in("a", "an") && next(2).in("healthier", "crisper", "softer", "smoother", "neater", "richer", "lighter", "darker", "crunchier", "fluffier", "thicker", "thinner", "sweeter", "even", "smooth", "clean", "cleaner", "crisp", "glossy", "golden", "shiny") && next(3).isNoun() {
+		if i == 0 && next(1).in("a", "an") && (next(2).tag == "JJR" || next(2).isAdj() && strings.HasSuffix(next(2).norm, "er") && !next(2).in("proper", "bitter", "tender", "clever", "other", "silver", "later")) && next(3).isNoun() || i > 2 && next(1).in("a", "an") && next(2).in("healthier", "crisper", "softer", "smoother", "neater", "richer", "lighter", "darker", "crunchier", "fluffier", "thicker", "thinner", "sweeter", "even", "smooth", "clean", "cleaner", "crisp", "glossy", "golden", "shiny") && next(3).isNoun() {
 			return true // "for a crisper base"
 		}
 		return next(1).in("fear", "lack", "want") && next(2).in("of", "that") || next(1).norm == "the" && next(2).norm == "sake" ||
@@ -27,6 +27,9 @@ func (d reasons) setOut(tokens []token, i int) bool {
 	case "with", "wi", "wiv", "w":
 		if next(1).norm == "a" && next(2).norm == "view" && next(3).norm == "to" || i > 0 && tokens[i-1].norm == "what" {
 			return true
+		}
+		if next(1).norm == "all" && next(2).in("the", "that", "this", "those") && strings.HasSuffix(next(3).norm, "ing") {
+			return i > 0 && tokens[i-1].in("tired", "ached", "ache", "aching", "sore", "hot", "red", "late", "messy", "hungry", "dizzy", "sticky")
 		}
 		return d.standing(tokens, i)
 	case "lest":
@@ -287,6 +290,8 @@ func fromEffort(tokens []token, i int) bool {
 	}
 	p := &tokens[i-1]
 	switch {
+	case n.norm == "too" && m.in("long", "much", "many", "little"):
+		return true // "hard from too long in the oven"
 	case n.norm == "being" && !m.in("a", "an") && m.tag != "IN":
 		return true // "from being rolled cold"
 	case n.in("you", "me", "him", "her", "us", "them", "my", "your", "his") && m.tag == "VBG":

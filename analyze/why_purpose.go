@@ -81,6 +81,9 @@ func (d reasons) purpose(tokens []token, i int) bool {
 	if i > 1 && (p.in("time", "go", "turn") && tokens[i-2].in("each", "every") || p.norm == "half" && tokens[i-2].in("in", "by") || p.in("thing", "things", "one", "bit") && tokens[i-2].isNoun()) {
 		return true // "a quarter turn each time to keep it round", "cut it in half to show me"
 	}
+	if p.in("was", "is", "were") && i > 1 && tokens[i-2].in("this", "that", "which", "these", "all") && (i == 2 || tokens[i-3].pause() || tokens[i-3].in("and", "all", "but")) {
+		return tokens[v].norm != "be" // "this was to stop the base going soggy"
+	}
 	if takesInfinitive(p) || p.norm == "meaning" || p.norm == "on" && i >= 2 && tokens[i-2].in("go", "goes", "went", "going", "gone") {
 		return false
 	}
@@ -159,6 +162,8 @@ func guards(tokens []token, v int) bool {
 		return n.norm == "rid" || n.in("the", "air", "all") && v+3 < len(tokens) && (tokens[v+3].in("off", "out", "in", "into") || tokens[v+2].in("into", "in"))
 	case "give", "bulk", "lift", "balance", "brighten", "sharpen", "sweeten", "thicken", "loosen", "liven", "cut":
 		return n.in("it", "them") || tokens[v].norm == "cut" && v+2 < len(tokens) && tokens[v+1].norm == "through"
+	case "keep":
+		return n.in("it", "them", "everything") && v+2 < len(tokens) && (tokens[v+2].isAdj() || tokens[v+2].in("from", "smooth", "still", "steady", "moist", "warm", "cold", "cool", "even", "flat"))
 	case "save":
 		return n.in("time", "on", "washing")
 	}

@@ -76,11 +76,11 @@ func (d reasons) rewarded(tokens []token, i int) bool {
 // nothingHappened: "she kept the heat low and nothing caught": a step, and the
 // mishap that it kept away.
 func nothingHappened(tokens []token, i int) bool {
-	if i < 3 || i+2 >= len(tokens) || !tokens[i+1].in("nothing", "nobody", "noone", "none", "no-one") {
+	if i < 3 || i+2 >= len(tokens) || !tokens[i+1].in("nothing", "nobody", "noone", "none", "no-one") && !(tokens[i+1].norm == "no" && tokens[i+2].norm == "one") {
 		return false
 	}
 	for j := i + 2; j < len(tokens) && j <= i+4; j++ {
-		if t := &tokens[j]; mishap(t) || t.in("got", "knocked", "touched", "leaked", "ran", "overflowed", "wasted", "splashed", "scalded", "cut", "sank", "lost") {
+		if t := &tokens[j]; mishap(t) || t.in("got", "knocked", "touched", "leaked", "ran", "overflowed", "wasted", "splashed", "scalded", "cut", "sank", "lost", "slips", "trips", "gets", "sticks", "burns", "spills", "slip", "trip") {
 			return true
 		}
 	}
@@ -174,6 +174,9 @@ func (d reasons) follows(tokens []token, i int) bool {
 	}
 	if too {
 		return true
+	}
+	if n := after(tokens, i, 1); acted && t.norm == "went" && tokens[s].kind.Food() && (n.faulty() || n.in("soft", "cold", "off", "sour", "mouldy", "stale", "stiff", "everywhere")) {
+		return true // "he left the fridge open and the butter went soft"
 	}
 	return acted && !t.in("came", "rose") && tokens[start-1].norm == "and" && (tokens[s].in("it", "they"))
 }
