@@ -69,7 +69,7 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			if !taken[i+1] {
 				add(i+1, end, sense)
 			}
-		case t.in("size", "shape") && i > 1 && i+2 < len(tokens) && tokens[i+1].norm == "of" && tokens[i-1].norm == "the" && plainBe(tokens[i-2].norm) && !d.inertSubject(tokens, candidate{from: i - 1, to: i}):
+		case t.in("size", "shape") && i > 1 && i+2 < len(tokens) && tokens[i+1].norm == "of" && tokens[i-1].norm == "the" && (plainBe(tokens[i-2].norm) || tokens[i-2].norm == "to" && i > 2 && tokens[i-3].in("shrank", "shrunk", "shrink", "grew", "swelled", "rose", "grown", "puffed")) && !d.inertSubject(tokens, candidate{from: i - 1, to: i}):
 			add(i-1, likenessEnd(tokens, i+2), lexicon.Sight)
 		case t.in("colour", "color", "texture", "consistency", "taste", "flavour", "smell") && i+1 < len(tokens) && tokens[i+1].norm == "of" && i > 0 && tokens[i-1].tag == "DT" && (predicateOf(tokens, i) >= 0 || i > 1 && tokens[i-1].norm == "the" && tokens[i-2].in("had", "has", "with")):
 			sense, _ := senseOfNoun(t.norm)
@@ -135,8 +135,8 @@ func (d sensing) openAdjective(tokens []token, i int) bool {
 	if !t.isAdj() || t.describes() || len(t.norm) < 4 || i == 0 || d.judges(t) || t.card.stemJudges || plainAdjective(t.norm) {
 		return false
 	}
-	if tokens[i-1].tag == "PRP$" {
-		return false // "my neibour": a noun that the tagger does not know
+	if tokens[i-1].tag == "PRP$" || strings.HasSuffix(t.norm, "ly") || t.text[0] >= 'A' && t.text[0] <= 'Z' && i > 0 && strings.ToUpper(t.text) != t.text {
+		return false // "my neibour", "basicly", "Molly": words that the tagger does not know
 	}
 	v := predicateOf(tokens, i)
 	if v < 0 || i-v > 4 {
@@ -181,7 +181,7 @@ func plainAdjective(w string) bool {
 		"different", "same", "similar", "right", "wrong", "real", "sure", "able", "proud", "pleased", "confident", "nervous", "scared", "worried", "sad",
 		"safe", "clean", "professional", "homemade", "home-made", "done", "finished", "more", "less", "other", "much", "little", "good", "expensive", "cheap",
 		"complicated", "simple", "special", "normal", "strange", "stressed", "tired", "forward", "important", "necessary", "possible", "new", "old", "whole",
-		"stressful", "difficult", "quick", "slow", "long", "short", "first", "last", "next", "second", "full", "used", "unsure", "odd", "weird", "bigger", "smaller", "careful", "independent", "organised", "hygienic", "proper", "dead", "well", "plenty", "many", "filthy", "sort", "kind", "bit", "lot", "thirsty", "noisy", "thirty", "twenty", "forty", "fifty", "comfy", "poorly", "unlucky", "hasty", "wobbly-legged":
+		"stressful", "difficult", "quick", "slow", "long", "short", "first", "last", "next", "second", "full", "used", "unsure", "odd", "weird", "bigger", "smaller", "careful", "independent", "organised", "hygienic", "proper", "dead", "well", "plenty", "many", "filthy", "sort", "kind", "bit", "lot", "thirsty", "noisy", "thirty", "twenty", "forty", "fifty", "comfy", "poorly", "unlucky", "hasty", "wobbly-legged", "comforting", "soothing", "moreish", "welcoming":
 		return true
 	}
 	return false

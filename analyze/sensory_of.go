@@ -208,7 +208,7 @@ func afterSubject(tokens []token, i int) bool {
 // describedBy decides for an adjective before the noun at head.
 func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 	h := &tokens[head]
-	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint") {
+	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint", "strings", "string") {
 		return false
 	}
 	if h.in("water") && !clouded(&tokens[c.from]) {

@@ -6,7 +6,7 @@ import "strings"
 // or of which piece is meant, and not of how the food was.
 func (d sensing) inPassing(tokens []token, c candidate) bool {
 	return namesDish(tokens) || dayBehind(tokens, c) || d.superlativePick(tokens, c) || seedsPop(tokens, c) ||
-		setsInto(tokens, c) || driesLike(tokens, c.from) || workedHarder(tokens, c) || d.tellsArrival(tokens, c) || sheetsNamed(tokens, c) || aFirstName(tokens, c)
+		setsInto(tokens, c) || driesLike(tokens, c.from) || workedHarder(tokens, c) || d.tellsArrival(tokens, c) || sheetsNamed(tokens, c) || aFirstName(tokens, c) || d.noQuality(tokens, c)
 }
 
 // namesDish reports whether the sentence only names what was made ("Dish: baked

@@ -292,7 +292,7 @@ func (d sensing) listed(tokens []token, i int) bool {
 		for j > 0 && j < len(tokens) && (tokens[j].isAdv() && !tokens[j].describes() || tokens[j].in("and", "so", "a", "bit")) {
 			j += step
 		}
-		if j < 0 || j >= len(tokens) || !tokens[j].isAdj() && !tokens[j].isVerb() && tokens[j].kind != lexicon.NoKind || tokens[j].in("wet", "dry", "damp", "clean", "deep") {
+		if j < 0 || j >= len(tokens) || !tokens[j].isAdj() && !tokens[j].isVerb() && tokens[j].kind != lexicon.NoKind || tokens[j].in("wet", "dry", "damp", "clean", "deep", "cold", "hot", "cool", "warm") {
 			continue
 		}
 		if tokens[j].describes() && phraseHead(tokens, max(i, j)) < 0 {

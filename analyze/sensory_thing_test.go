@@ -1,0 +1,41 @@
+package analyze
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// TestWhatOnlyNamesAThing pins uses of listed words that name a piece, a rule of
+// the kitchen or a step, each beside a sentence where the word describes. Our
+// own sentences.
+func TestWhatOnlyNamesAThing(t *testing.T) {
+	for _, c := range []struct{ rule, text, want string }{
+		{"the pieces of a fish", "It had yellow flakes and peas.", "yellow=appearance"},
+		{"what it came apart in", "The fish fell into flakes.", "flakes=texture"},
+		{"strings that were pulled", "It had stretchy strings of onion.", "stretchy=texture"},
+		{"counted sheets", "I rolled out seven layers.", ""},
+		{"the name of a dish", "My pasty had no hole in it.", ""},
+		{"what was kept from happening", "Pricking stops the biscuit doming.", ""},
+		{"what happened", "The top was doming in the middle.", "doming=appearance"},
+		{"what one thing does to another", "Warm gravy melts the pastry.", ""},
+		{"what it does in the mouth", "It melts on the tongue.", "melts on the tongue=texture"},
+		{"where it was spilt", "Some of it slopped on my sock.", ""},
+		{"thickness that is asked for", "She showed me how thin.", ""},
+		{"a sign to go on", "I heated the milk to just steaming.", ""},
+		{"soda in the bowl", "The vinegar makes the bicarb fizz.", ""},
+		{"fizz on the tongue", "The sherbet fizzed on my tongue.", "fizzed on my tongue=texture"},
+		{"a kind of fish", "Sardines are an oily fish.", ""},
+		{"a fault of the sauce", "The sauce was oily.", "oily=texture"},
+		{"a kind of flour", "I mixed rye flour with the plain.", ""},
+		{"little taste", "The dumplings were plain.", "plain=taste"},
+		{"a rule for what goes in", "I dried them because wet chips spit.", ""},
+		{"how it was", "The chips were wet and limp.", "wet=texture | limp=texture"},
+		{"where it was served", "I laid it out on Mum's long white dish.", ""},
+		{"cold said thrice", "My aunt says cold, cold, cold.", ""},
+		{"a misspelt adverb", "It was basicly done.", ""},
+	} {
+		assert.Equal(t, c.want, strings.Join(sensedIn(t, c.text), " | "), "%s: %s", c.rule, c.text)
+	}
+}
