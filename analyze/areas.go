@@ -42,6 +42,9 @@ func (d areas) read(r *reading) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)
+		if r.Role == Learner && i > 0 && mendsIt(s) && fault(&r.sentences[i-1]) {
+			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
+		}
 		s.signs = append(s.signs, handled(s)...)
 		s.signs = append(s.signs, lentHand(s, r.Role)...)
 		s.signs = append(s.signs, accounted(s)...)

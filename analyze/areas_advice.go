@@ -25,6 +25,17 @@ func (d areas) advice(s *sentence, role Role) []sign {
 	return nil
 }
 
+// mendsIt reports whether a learner's sentence is an instruction from its first
+// word on ("Use a rack."). Behind a fault it tells what to do about it.
+func mendsIt(s *sentence) bool {
+	return len(s.tokens) > 2 && s.tokens[0].tag == "VB" && instructs(s.tokens, 0, Learner) && !verbPast(s.tokens)
+}
+
+// verbPast reports whether a verb in the past stands among the tokens.
+func verbPast(tokens []token) bool {
+	return slices.ContainsFunc(tokens, func(t token) bool { return t.tag == "VBD" })
+}
+
 // opensInstruction reports whether an instruction can begin with token i.
 func opensInstruction(tokens []token, i int) bool {
 	if i == 0 {
@@ -68,7 +79,7 @@ func instructs(tokens []token, i int, role Role) bool {
 	return bare && (t.card.works || t.in(
 		"taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close",
 		"write", "aim", "practise", "practice", "save", "buy", "get", "take", "let", "make", "go", "spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember",
-		"grease", "flour", "line", "stand", "scrub", "dust", "oil", "time", "measure", "scrape", "rinse", "plan", "swap", "skip", "stick", "work", "wait", "bring", "hold",
+		"grease", "flour", "line", "stand", "scrub", "dust", "oil", "time", "measure", "scrape", "rinse", "plan", "swap", "shut", "strip", "double", "halve", "tie", "drag", "add", "mark", "switch", "skip", "stick", "work", "wait", "bring", "hold",
 	) || role == Adult && t.in("think", "have", "look"))
 }
 

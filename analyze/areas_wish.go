@@ -56,7 +56,7 @@ func wishes(s *sentence) bool {
 	if !first.in("more", "less", "fewer", "extra") && first.tag != "JJR" || first.in("better", "worse") {
 		return false
 	}
-	if !second.isNoun() || second.kind == lexicon.Person {
+	if !second.isNoun() && second.tag != "VBG" || second.kind == lexicon.Person {
 		return false // "More crunchy than last time" describes
 	}
 	for i := 2; i < len(tokens) && !tokens[i].in(",", "so", "because") && !tokens[i].pause(); i++ {
@@ -105,7 +105,7 @@ func suggests(s *sentence, role Role) bool {
 			return false
 		}
 		food = food || t.kind.Food() || t.kind == lexicon.Tool
-		hint = hint || t.norm == "please" || t.in("maybe", "perhaps") && len(s.tokens) <= 7
+		hint = hint || t.norm == "please" || t.norm == "time" && i > 0 && s.tokens[i-1].in("every", "next") || t.in("maybe", "perhaps") && len(s.tokens) <= 7
 	}
 	return food && hint
 }

@@ -11,9 +11,12 @@ import (
 const reach = 24
 
 func (t *token) isNoun() bool { return strings.HasPrefix(t.tag, "NN") }
+
 func (t *token) isVerb() bool { return strings.HasPrefix(t.tag, "VB") || t.tag == "MD" }
-func (t *token) isAdj() bool  { return strings.HasPrefix(t.tag, "JJ") }
-func (t *token) isAdv() bool  { return strings.HasPrefix(t.tag, "RB") }
+
+func (t *token) isAdj() bool { return strings.HasPrefix(t.tag, "JJ") }
+
+func (t *token) isAdv() bool { return strings.HasPrefix(t.tag, "RB") }
 
 // describes reports whether the word is on the sensory list.
 func (t *token) describes() bool { return len(t.card.sensed) > 0 }
@@ -307,79 +310,6 @@ func denied(tokens []token, i int) bool {
 func verbBetween(tokens []token, a, b int) bool {
 	for j := a + 1; j < b; j++ {
 		if tokens[j].isVerb() {
-			return true
-		}
-	}
-	return false
-}
-
-// generally reports whether the clause speaks in the present of what always
-// happens.
-func generally(tokens []token, start, i int) bool {
-	for j := start; j < i; j++ {
-		if tokens[j].in("go", "goes", "gets", "get", "makes", "make", "turns", "turn", "becomes", "become", "stays", "stay", "spits", "leaves", "ends", "keeps", "steams") && !tokens[j].isNoun() {
-			return true
-		}
-	}
-	return false
-}
-
-// ruleOfKitchen reports whether token i tells what always comes of something,
-// as the reason for what was done: "as stirring makes it go grainy", "because if
-// you beat it they go like rubber".
-func ruleOfKitchen(tokens []token, i int) bool {
-	for j := i - 1; j >= 0 && j >= i-reach; j-- {
-		t := &tokens[j]
-		switch {
-		case t.tag == "VBD" || t.tag == "MD" || t.in("but", ";", ".", "--", "so"):
-			return false
-		case t.in("because", "since") || t.norm == "as" && j > 0 && !tokens[j-1].isAdj() && !tokens[j-1].isAdv():
-			return generally(tokens, j+1, i)
-		}
-	}
-	return false
-}
-
-// perceived reports whether token i is a verb of perceiving: what one could
-// see, taste or feel was there.
-func perceived(tokens []token, i int) bool {
-	return i < len(tokens) && tokens[i].in("see", "taste", "feel", "smell", "hear", "tell")
-}
-
-// imagines reports whether the token says that something is not, or not yet, so.
-func (t *token) imagines() bool {
-	switch t.norm {
-	case "would", "'d", "could", "might", "should", "may", "must", "wouldn't", "'ll", "will", "can", "supposed", "meant", "hoping", "hoped", "wanted", "want", "wo", "expected", "wished", "wish":
-		return true
-	}
-	return false
-}
-
-// supposed reports whether what token i says is only imagined, wished or
-// meant: "would have been heavy", "should be crisp", "to make it crunchy",
-// "so it stays soft", "if it is dry".
-func supposed(tokens []token, i int) bool {
-	if ruleOfKitchen(tokens, i) {
-		return true
-	}
-	start := clauseStart(tokens, i)
-	for j := i - 1; j >= start-1 && j >= 0; j-- {
-		t := &tokens[j]
-		switch {
-		case t.imagines():
-			if t.in("could", "can") && (perceived(tokens, j+1) || j+1 < len(tokens) && tokens[j+1].in("n't", "not", "just", "still", "really", "only") && perceived(tokens, j+2)) {
-				return false
-			}
-			return true
-		case t.in("if", "or", "otherwise", "unless", "until", "till") && j == start-1:
-			return true
-		case t.norm == "to" && j+1 < len(tokens) && (tokens[j+1].in("make", "keep", "get", "stop", "give", "avoid", "prevent", "be", "go", "add", "help", "let", "have", "become")):
-			return true
-		case t.in("avoid", "prevent", "stop", "avoiding", "preventing", "stopping"):
-			return true
-		case t.in("because", "since", "or", "as") && j == start-1 && generally(tokens, start, i):
-			// "because a spoon makes it go grainy": a rule of the kitchen, not
-			// how this dish was.
 			return true
 		}
 	}

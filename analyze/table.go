@@ -200,11 +200,28 @@ func amiss(s *sentence) bool {
 			}
 			continue
 		}
-		if wentWrong(t) && (!deniedBefore(s.tokens, i) || t.in("forgot", "forgotten")) || lackOf(s.tokens, i) {
+		if wentWrong(t) && (!deniedBefore(s.tokens, i) || t.in("forgot", "forgotten")) || lackOf(s.tokens, i) || unlike(s.tokens, i) {
 			return true
 		}
 	}
 	return false
+}
+
+// unlike reports whether token i begins to tell that a part was not as it
+// should be or not as the rest: "is not straight", "fatter than the other".
+func unlike(tokens []token, i int) bool {
+	t := &tokens[i]
+	if t.norm == "than" && i > 0 && tokens[i-1].tag == "JJR" && i+2 < len(tokens) {
+		return tokens[i+2].in("other", "others", "rest")
+	}
+	if !t.in("n't", "not") || i == 0 || i+1 >= len(tokens) || !tokens[i-1].in("is", "was", "were", "are", "'s") {
+		return false
+	}
+	j := i + 1
+	if tokens[j].in("very", "that", "as", "really", "so") && j+1 < len(tokens) {
+		j++
+	}
+	return tokens[j].in("straight", "even", "level", "thick", "crisp", "crispy", "smooth", "beautiful", "pretty", "neat", "done", "ripe", "strong", "hot", "cooked", "brown", "set", "sweet", "salty", "tidy", "organised", "soft", "tender", "clean")
 }
 
 // deniedBefore reports whether "not", "no" or "never" stands up to four words
@@ -239,5 +256,5 @@ func lackOf(tokens []token, i int) bool {
 // wentWrong reports whether a word by itself tells of a mishap or a fault.
 func wentWrong(t *token) bool {
 	return t.in("too", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "worst", "couldnt",
-		"lumps", "cracked", "slumped", "curdled", "slipped", "crumbled", "scorched", "singed", "catching", "overflowed", "doughy", "mushy", "underbaked", "overbaked", "tough", "shrank", "shrunk", "lopsided", "rushed")
+		"lumps", "cracked", "slumped", "curdled", "slipped", "crumbled", "scorched", "singed", "catching", "overflowed", "wilted", "limp", "slimy", "fell", "bent", "slid", "pooled", "ragged", "patchy", "squashed", "oozed", "clumped", "tore", "ripped", "deflated", "droopy", "beige", "missing", "doughy", "mushy", "underbaked", "overbaked", "tough", "shrank", "shrunk", "lopsided", "rushed")
 }
