@@ -76,6 +76,9 @@ func instructs(tokens []token, i int, role Role) bool {
 	if !bare && next.tagIn("DT", "PRP", "PRP$") {
 		bare = t.in("taste", "wipe", "hoover", "watch", "wear", "check", "wash", "grease", "flour", "line", "stand", "scrub", "dust", "oil", "butter", "salt", "time", "film", "sieve", "measure")
 	}
+	if t.tag == "VB" && next.tagIn("DT", "PRP", "PRP$") && compares(tokens, i) {
+		return true // "pull it sooner", "plate it higher"
+	}
 	return bare && (t.card.works || t.in(
 		"taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close",
 		"write", "aim", "practise", "practice", "save", "buy", "get", "take", "let", "make", "go", "spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember",

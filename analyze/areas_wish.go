@@ -46,7 +46,7 @@ func advised(s *sentence, step sign) bool {
 // "Less water there", "Bigger bowl, it was falling out".
 func wishes(s *sentence) bool {
 	tokens := s.tokens
-	for len(tokens) > 3 && tokens[0].in("and", "also", "but", "yeah", "maybe", "oh", "ok", "plus", ",") {
+	for len(tokens) > 3 && tokens[0].in("and", "also", "but", "yeah", "maybe", "oh", "ok", "plus", ",", "a", "bit", "abit", "slightly", "just", "tad", "little", "touch") {
 		tokens = tokens[1:]
 	}
 	if len(tokens) < 2 || isHeading(s) {

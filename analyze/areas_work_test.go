@@ -22,10 +22,12 @@ func TestWorkToldOtherwise(t *testing.T) {
 				"Ben took charge today.", "She did it under her own steam.", "I only lit the gas.", "me and my mate did it at hers",
 				"He put it away after being asked.", "My sister wouldn't let me near it.", "She grated and I did the sauce.",
 				"I never lifted a finger.", "Nan talked me through the folding.", "She needed no prompting.",
+				"Baba lifted the tray out.", "Nobody was in so I did it.", "I stood next to him for the frying.", "You only called me for the jar.", "I hardly left my chair.",
 			},
 			[]string{
 				"The dog sat and watched.", "The rest was soft.", "It was all me fingers.", "He took the lid off.", "I had it with my tea.",
 				"It crackled when Dad carved it.", "The pair of them ate it.",
+				"Golden all over except for one corner near the hot side.",
 			}},
 		{lexicon.Organisation,
 			[]string{
@@ -48,7 +50,7 @@ func TestWorkToldOtherwise(t *testing.T) {
 		{lexicon.Safety,
 			[]string{
 				"I kept my free hand behind the blade.", "She poured it at arm's length.", "I didn't want it sloshing over me.", "My aunt's expecting so I swapped the raw eggs.",
-				"Nobody got burnt.", "I didn't burn myself.",
+				"Nobody got burnt.", "I didn't burn myself.", "Mum lifted the pot because it was heavy.", "I wore gloves for the chillies.", "Wet chips spit.", "Dad steadied the tin.",
 			},
 			[]string{
 				"The bottom didn't burn.", "I halved them with a small knife.", "I added the milk a splash at a time.",

@@ -55,6 +55,9 @@ func TestReasonBelongsToItsArea(t *testing.T) {
 		// What came of it in the past is told, whatever is planned beside it.
 		{"I boiled them too long so they went to mush, I should have tested one.", lexicon.Texture, lexicon.Taste},
 		{"Onions went in last so they kept their crunch.", lexicon.Texture, lexicon.Taste},
+		{"I used dry rice because fresh rice sticks.", lexicon.Technique, lexicon.Taste},
+		{"Fried slowly, cos if you rush it tastes raw.", lexicon.Technique, lexicon.Taste},
+		{"I simmered the shin first as it is tough otherwise.", lexicon.Technique, lexicon.Texture},
 		// A purpose that names a sense.
 		{"Parsley on top for colour.", lexicon.Appearance, lexicon.Taste},
 		{"I put peanuts in for crunch.", lexicon.Texture, lexicon.Taste},

@@ -42,14 +42,15 @@ func keptOut(tokens []token, i int) bool {
 	return false
 }
 
-// ofAKind reports whether the clause speaks of things in general: a plural
-// without an article and a verb in the present ("pale herbs have a taste of
-// grass").
+// ofAKind reports whether the clause speaks of things in general: a plural or
+// a food without an article and a verb in the present ("pale herbs have a taste
+// of grass", "because flat ones cook evenly", "fresh bread dissolves").
 func ofAKind(tokens []token, start, i int) bool {
-	for j := start; j+1 < i && j <= start+3; j++ {
+	for j := start; j+1 < len(tokens) && j <= start+3; j++ {
 		t := &tokens[j]
-		if t.tag == "NNS" {
-			return tokens[j+1].tagIn("VBP", "VB") && !tokens[j+1].in("did", "were")
+		if t.isNoun() {
+			v := &tokens[j+1]
+			return v.tagIn("VBP", "VB", "VBZ") && !v.in("did", "were", "is", "'s", "looks", "tastes", "smells", "has", "feels") && (t.tag == "NNS" || t.kind.Food() || t.norm == "ones") || occurs(v)
 		}
 		if !t.isAdj() && !t.describes() {
 			return false
@@ -90,6 +91,11 @@ func (t *token) imagines() bool {
 func supposed(tokens []token, i int) bool {
 	if ruleOfKitchen(tokens, i) {
 		return true
+	}
+	for j := i + 1; j < len(tokens) && j <= i+5 && !tokens[j].pause(); j++ {
+		if tokens[j].norm == "otherwise" {
+			return true // "neck is tough like a boot otherwise"
+		}
 	}
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start-1 && j >= 0; j-- {
