@@ -43,7 +43,7 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.area = judgedArea(tokens, v)
 		return j
 	}
-	if v.to-v.from > 1 && tokens[v.to-1].in("job", "effort", "work", "attempt", "start", "cook", "lad", "lass", "girl") && j.byNoun(tokens, v.to-1) {
+	if v.to-v.from > 1 && tokens[v.to-1].in("job", "effort", "work", "attempt", "start", "cook", "lad", "lass", "girl", "boy", "call", "move", "choice", "decision", "idea") && j.byNoun(tokens, v.to-1) {
 		return j // "top job"
 	}
 	if v.to < len(tokens) && tokens[v.to].in("session", "lesson", "practical") {
@@ -172,7 +172,7 @@ func (j *judgement) byNoun(tokens []token, n int) bool {
 		j.of = judgedTime
 	case t.in("go", "lesson", "session", "teamwork", "progress", "experience"):
 		j.of = judgedWork
-	case t.in("idea", "touch", "move", "thinking", "way", "decision", "trick", "plan"):
+	case t.in("idea", "touch", "move", "thinking", "way", "decision", "trick", "plan", "call", "choice"):
 		j.of = judgedAct
 	case t.kind.Food():
 		j.topic = topicOf(t)

@@ -12,6 +12,9 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && tokens[i+1].in("ngl", "tbh", "lol", "man", "bro", "fr", "mate", "imo", "innit", "though", "tho", "haha", "too", "la", "lad", "mun", "butt", "bruv", "fam", "pal", "son", "love", "hen", "pet", "sis", "eh", "like", "m8", "bab", "hun") {
 		tokens = tokens[:i+1] // what is only thrown in
 	}
+	if puffedUp(tokens, i) {
+		return true
+	}
 	if i+1 < len(tokens) && tokens[i+1].word && (tokens[i+1].isAdj() || tokens[i+1].describes()) {
 		return false // "dead colourful": very
 	}
@@ -21,15 +24,18 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && (tokens[i+1].word && tokens[i+1].isNoun() && !tokens[i+1].human() || tokens[i+1].in("of", "the", "it")) && !tokens[i+1].pause() {
 		return false
 	}
-	if tokens[i].norm == "mint" && i+2 < len(tokens) && tokens[i+1].in("and", ",") && tokens[i+2].describes() {
+	if tokens[i].norm == "mint" && i+2 < len(tokens) && tokens[i+1].norm == "and" && tokens[i+2].describes() {
 		return false // "mint and lemony"
+	}
+	if i > 0 && i <= 3 && tokens[i-1].in("=", ":") || listedQuality(tokens, i) {
+		return true // "colour = insane"
 	}
 	v := predicateOf(tokens, i)
 	if v < 0 && i+3 < len(tokens) && tokens[i+1].norm == "to" && tokens[i+2].norm == "be" && i <= 2 && (i == 0 || tokens[0].isAdv() || tokens[0].in("pretty", "bit", "a")) {
 		return true // "Pretty grim to be honest"
 	}
 	if v < 0 {
-		return len(tokens) <= 3 || i == 0 && len(tokens) > 2 && tokens[1].norm == "," && tokens[2].in("that", "this", "them", "those", "these", "it") || lastRemark(tokens, i) || i > 1 && tokens[i-1].in("up", "out") && !tokens[i-2].human() // "it puffed up lush"
+		return len(tokens) <= 3 || countWords(tokens) <= 3 && tokens[0].in("after", "then", "rest", "second", "others", "next") || i == 0 && len(tokens) > 2 && tokens[1].norm == "," && tokens[2].in("that", "this", "them", "those", "these", "it") || lastRemark(tokens, i)
 	}
 	if tokens[v].norm == "its" {
 		return true
@@ -47,7 +53,26 @@ func (d judging) saidOf(tokens []token, i int) bool {
 	if s >= 0 && tokens[s].human() {
 		return i+1 < len(tokens) && tokens[i+1].norm == "at" // "my mate was pants at helping"
 	}
-	return s >= 0 && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && (tokens[s].kind != lexicon.Other || tokens[s].in("thing", "lot"))
+	return s >= 0 && onlyJudges(&tokens[i]) || s >= 0 && tokens[s].kind != lexicon.Tool && tokens[s].kind != lexicon.Place && (tokens[s].kind != lexicon.Other || tokens[s].in("thing", "lot"))
+}
+
+// onlyJudges reports whether slang judges whatever it is said of: unlike "lit" or "dead",
+// which tell of a hob or a phone how it is.
+func onlyJudges(t *token) bool {
+	return t.in("class", "quality", "minging", "mingin", "banging", "bangin", "peng", "lush", "grim", "bogging", "boggin", "elite", "insane", "mega", "wicked", "pants", "gash", "leng", "bussin", "bussing", "goated", "iconic", "unreal")
+}
+
+// puffedUp reports whether slang at token i tells how the food came to be ("it puffed up
+// lush round the outside").
+func puffedUp(tokens []token, i int) bool {
+	return i > 1 && tokens[i-1].in("up", "out") && tokens[i-2].isVerb() && !tokens[i-2].human() && !tokens[i].in("dead", "well", "pure", "proper") &&
+		(i+1 == len(tokens) || tokens[i+1].in("round", "around", "inside", "outside", "in", "on", "and", "with", "at", "after") || !tokens[i+1].word)
+}
+
+// listedQuality reports whether slang at token i stands in a list behind what was sensed
+// ("cheesy, thick, lush on toast").
+func listedQuality(tokens []token, i int) bool {
+	return onlyJudges(&tokens[i]) && i > 1 && tokens[i-1].norm == "," && tokens[i-2].describes()
 }
 
 // slangBefore reports whether slang at token i stands before a dish, a part or
@@ -110,6 +135,9 @@ func beginsTalk(tokens []token, from, to int) bool {
 		return false
 	}
 	next := &tokens[to]
+	if from == 0 && t.norm != "well" && next.tag == "NNP" && countWords(tokens) == 2 {
+		return true // "OK Callum."
+	}
 	if t.norm == "well" && next.norm == "," && from > 0 && (tokens[from-1].pause() || tokens[from-1].in("and", "but", "so")) {
 		return true // "and, well, I dropped it"
 	}
@@ -142,7 +170,7 @@ func measures(tokens []token, from, to int) bool {
 		return false // "Nice bit of ham, that"
 	case t.in("good", "nice", "decent") && next.in("few", "bit", "while", "amount", "deal"):
 		return true
-	case t.in("pretty", "super") && quality:
+	case t.in("pretty", "super") && quality && !(from > 0 && tokens[from-1].in("very", "so", "really")):
 		return true // "pretty good", "super wet": how much
 	case t.in("awfully", "terribly", "horribly", "amazingly", "insanely", "incredibly", "unbelievably", "remarkably", "extraordinarily", "exceptionally", "shocking", "shockingly") && quality:
 		return true // "awfully hot"
