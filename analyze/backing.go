@@ -51,7 +51,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		}
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
-	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && descriptionGoesOn(next, j)
+	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && !saidByOthers(s.tokens, j) && !pairedWith(s.tokens, j) && !(praised(s.tokens, j) && faultOfPart(next)) && descriptionGoesOn(next, j)
 }
 
 // sawThemDo reports whether the verb at token i leads to what somebody was seen
@@ -80,6 +80,9 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 	if bestBitWas(s.tokens, v) {
 		return true
 	}
+	if w := &s.tokens[v.from]; countWords(s.tokens) == 1 && len(s.tokens) == 1 && (w.text == "GOOD" || w.text == "BAD" || w.text == "BEST" || w.text == "WORST" || w.text == "BETTER") {
+		return true // on a line of its own, above what is meant
+	}
 	if v.to >= len(s.tokens) || s.tokens[v.to].norm != ":" {
 		return false
 	}
@@ -98,8 +101,8 @@ func bestBitWas(tokens []token, v *vagueWord) bool {
 	if !tokens[v.to-1].in("best", "worst", "nicest", "hardest") || at+2 >= len(tokens) || !tokens[at].in("bit", "part", "thing", "bits", "parts") {
 		return false
 	}
-	if !plainBe(tokens[at+1].norm) {
-		return false
+	if !plainBe(tokens[at+1].norm) && !(tokens[at+1].norm == "," && tokens[at+2].norm == "the") {
+		return false // but "that's the best part, the smoky bit"
 	}
 	next := &tokens[at+2]
 	return next.tagIn("DT", "PRP$", "VBG", "WRB", "WP") || next.isNoun()
@@ -121,21 +124,26 @@ func describes(s *sentence, j judgement) bool {
 			return true
 		}
 	}
-	return elaborated(s, j) || namesTaste(s.tokens, j) || dressedWith(s.tokens, j)
+	return elaborated(s, j) || madeOf(s.tokens, j) || deedThatMade(s, j) || namesTaste(s.tokens, j) || dressedWith(s.tokens, j)
 }
 
 // dressedWith reports whether it is told what a dish was laid out or dressed with
 // ("presentation was great, with parsley on top").
 func dressedWith(tokens []token, j judgement) bool {
-	if !j.deeds || j.sense != lexicon.Sight {
+	if j.sense != lexicon.Sight {
 		return false
+	}
+	for k := j.to; k < len(tokens) && k <= j.to+3; k++ {
+		if placed(tokens, k) {
+			return true // "they'd look smarter torn in a basket"
+		}
 	}
 	for k := j.to; k+1 < len(tokens) && k <= j.to+1; k++ {
 		if tokens[k].norm != "with" {
 			continue
 		}
 		for n := k + 1; n < len(tokens) && n <= k+4; n++ {
-			if tokens[n].kind == lexicon.Ingredient || tokens[n].kind == lexicon.PartNoun {
+			if (j.deeds || between(tokens, n, min(n+5, len(tokens)), "top", "over", "round")) && (tokens[n].kind == lexicon.Ingredient || tokens[n].kind == lexicon.PartNoun) {
 				return true
 			}
 		}
@@ -197,8 +205,8 @@ func elaborated(s *sentence, j judgement) bool {
 		end := max(clauseEnd(tokens, min(at+1, len(tokens)-1)), at+1)
 		added := tokens[at].in("and", "&", "then")
 		for i := at; i < end && i < len(tokens) && !tokens[i].human(); i++ {
-			lacks, apart = lacks || tokens[i].in("but", "just", "though"), apart || tokens[i].in("but", "though", "although")
-			if j.sense == "" && happened(tokens, i) && !((added || apart) && !tokens[subject(tokens, i)].in("it", "they")) {
+			lacks, apart = lacks || tokens[i].in("but", "just", "though", "only"), apart || tokens[i].in("but", "though", "although")
+			if j.sense == "" && happened(tokens, i) && !((added || apart) && !tokens[subject(tokens, i)].in("it", "they") && !oneOfThem(tokens, subject(tokens, i))) {
 				return true
 			}
 			if j.sense == lexicon.Sight && !added && placed(tokens, i) || lacks && tokens[i].kind == lexicon.Ingredient && tokens[i].isNoun() && !ownSubject(tokens, i) {
@@ -225,7 +233,7 @@ func happened(tokens []token, i int) bool {
 		return false
 	}
 	n := subject(tokens, i)
-	return n >= 0 && n < i && i-n <= 3 && (tokens[n].in("it", "they", "them", "one", "ones", "some", "most", "half", "two", "three", "four", "several", "mine") || tokens[n].isNoun() && tokens[n].kind.Food())
+	return n >= 0 && n < i && i-n <= 3 && (tokens[n].in("it", "they", "them", "one", "ones", "some", "most", "half", "two", "three", "four", "several", "mine") || oneOfThem(tokens, n) || tokens[n].isNoun() && tokens[n].kind.Food())
 }
 
 // wentSomewhere reports whether "went" at token i tells of a way and of no
@@ -248,7 +256,7 @@ func wentSomewhere(tokens []token, i int) bool {
 // placed reports whether token i begins the place where the food lay, which
 // tells how it looked.
 func placed(tokens []token, i int) bool {
-	return tokens[i].in("on", "in", "to", "over", "off") && i+2 < len(tokens) && (tokens[i+2].in("side", "pile", "heap", "bowl", "plate", "middle", "corner", "rows", "row", "ring") || tokens[i+1].in("rows", "squares", "rings"))
+	return tokens[i].in("on", "in", "to", "over", "off") && i+2 < len(tokens) && (tokens[i+2].in("side", "pile", "heap", "bowl", "plate", "middle", "corner", "rows", "row", "ring", "basket", "board", "stack", "tower", "jar", "glass", "dish") || tokens[i+1].in("rows", "squares", "rings"))
 }
 
 // closeTo reports whether the description at token i is near enough to speak
@@ -307,8 +315,8 @@ func otherPart(tokens []token, j judgement, i int) bool {
 // judgement of one and the description at token i ("the first one was rubbish
 // but the second was golden").
 func otherOfSome(tokens []token, j judgement, i int) bool {
-	if !someOf(j.topic) {
-		return false
+	if !someOf(j.topic) || j.to < len(tokens) && tokens[j.to].norm == "than" {
+		return false // "better than the second, which was charcoal"
 	}
 	for k := j.to; k < i && k < j.to+reach; k++ {
 		if someOf(tokens[k].norm) && tokens[k].norm != j.topic {
@@ -371,7 +379,7 @@ func contrasts(tokens []token, from, to, later int) bool {
 			return false
 		}
 		n := subject(tokens, p)
-		return n > k && !tokens[n].in("it", "they", "this", "that", "these", "i", "we", "you", "he", "she")
+		return n > k && !tokens[n].in("it", "they", "this", "that", "these", "i", "we", "you", "he", "she", "there") && !oneOfThem(tokens, n) && !foundIt(tokens, n, later) || sideFirst(tokens, k)
 	}
 	return false
 }

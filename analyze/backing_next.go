@@ -17,6 +17,9 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 	if j.sense == lexicon.Sight && j.deeds && humanFirst(next.tokens) && laysOut(next.tokens) {
 		return true // "The presentation was great. I put parsley on top"
 	}
+	if j.sense == lexicon.Sight && shapeTaken(next.tokens) {
+		return true // "A smart looking cake. The two halves rose evenly"
+	}
 	if j.sense == lexicon.Sight && j.deeds && (happened(next.tokens, 1) || happened(next.tokens, 2)) {
 		return true // "Plating was poor. The stew slid to one side."
 	}
@@ -32,6 +35,16 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 		case contrasts(next.tokens, max(0, g.from-2*reach), g.from, g.from):
 			continue // "It was nice. They were good but mine was a bit pink"
 		case g.told && resultArea(g.area) && (j.sense == "" || j.sense.Area() == g.area) && !onTheWay(next.tokens, g.from):
+			return true
+		}
+	}
+	return false
+}
+
+// shapeTaken reports whether a sentence opens with how a food rose, spread or sank.
+func shapeTaken(tokens []token) bool {
+	for i := 1; i < len(tokens) && i < 5; i++ {
+		if tokens[i].in("rose", "spread", "sank", "cracked", "split", "collapsed", "domed", "stood", "slumped", "leaned", "leant", "puffed", "wobbled", "sagged") && !tokens[i-1].human() {
 			return true
 		}
 	}
@@ -155,6 +168,9 @@ func goesOn(s *sentence, topic string) bool {
 // it was pale") or did to it ("rolled it into thin ropes").
 func onTheWay(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
+	if i > 1 && tokens[i-1].in("it", "them") && tokens[i-2].in("let", "made", "make", "left") {
+		return true // "let them drip"
+	}
 	if start > 0 && tokens[start-1].in("until", "till", "til") || whileSo(tokens, i) || keptFrom(tokens, i, start) {
 		return true
 	}

@@ -19,6 +19,9 @@ func toldOfWork(s *sentence, j judgement) bool {
 	if colonTells(s.tokens, j) {
 		return true
 	}
+	if j.area == lexicon.Organisation && clockTime(s.tokens, j.to) || hadPlan(s.tokens, j.to) {
+		return true
+	}
 	for _, g := range s.signs {
 		if named(s.tokens, g, j) || g.area == lexicon.Independence && firstVerb(s.tokens, 0, min(len(s.tokens), reach)) < 0 {
 			continue // "a cracking effort from start to finish"
@@ -44,11 +47,11 @@ func named(tokens []token, g sign, j judgement) bool {
 
 // workGoesOn reports whether the next sentence tells of the judged work.
 func workGoesOn(next *sentence, j judgement) bool {
-	if startsWithHeading(next.tokens) || next.has(lexicon.Improvement) {
+	if startsWithHeading(next.tokens) || dashHeading(next.tokens) || next.has(lexicon.Improvement) {
 		return false
 	}
 	if j.area != "" {
-		return tellsOf(next, j.area) || j.area == lexicon.Organisation && outOfTime(next.tokens) || j.area == lexicon.Technique && cameOfIt(next.tokens)
+		return tellsOf(next, j.area) || j.area == lexicon.Technique && humanFirst(next.tokens) && len(next.how) > 0 || j.area == lexicon.Organisation && outOfTime(next.tokens) || j.area == lexicon.Technique && cameOfIt(next.tokens)
 	}
 	if j.of == judgedPerson {
 		return personGoesOn(next, j)
@@ -171,7 +174,7 @@ func deedBeside(s *sentence, j judgement) bool {
 	if end+1 < len(tokens) && tokens[end].norm == "," && tokens[end+1].tag == "VBG" && j.of != judgedTime {
 		return true // "managed well, weighing it all out first"
 	}
-	if end < len(tokens) && !tokens[end].in("and", "&", "then") {
+	if end < len(tokens) && !tokens[end].in("and", "&", "then") && !(j.of == judgedTime && tokens[end].norm == "but") {
 		stop := clauseEnd(tokens, min(end+1, len(tokens)-1))
 		for i := end; i < stop && i < len(tokens); i++ {
 			if didThing(tokens, i) || happened(tokens, i) {
@@ -218,7 +221,15 @@ func soFar(tokens []token, v *vagueWord) bool {
 // thanThat reports whether the judgement is of what was told before it in the
 // sentence ("the bowls were washed, can't ask better than that").
 func thanThat(s *sentence, v *vagueWord) bool {
-	if v.to+1 >= len(s.tokens) || s.tokens[v.to].norm != "than" || !s.tokens[v.to+1].in("that", "this") {
+	if v.to+1 >= len(s.tokens) || s.tokens[v.to].norm != "than" {
+		return false
+	}
+	for k := v.to + 2; k+2 < len(s.tokens) && k <= v.to+4; k++ {
+		if s.tokens[k].in("which", "that") && linkingVerb(s.tokens[k+1].norm) {
+			return true // "better than the second which was charcoal"
+		}
+	}
+	if !s.tokens[v.to+1].in("that", "this") {
 		return false
 	}
 	start := clauseStart(s.tokens, v.from)
@@ -234,6 +245,33 @@ func thanThat(s *sentence, v *vagueWord) bool {
 func deedBefore(tokens []token, j judgement) bool {
 	for i := 0; i < j.from; i++ {
 		if didThing(tokens, i) && tokens[i].card.works {
+			return true
+		}
+	}
+	return false
+}
+
+// dashHeading reports whether a sentence opens with a heading before a dash ("Hygiene - hands
+// washed").
+func dashHeading(tokens []token) bool {
+	return len(tokens) > 2 && tokens[1].in("-", "–", "—") && areaOfNoun(tokens[0].norm) != ""
+}
+
+// clockTime reports whether it is told behind token i when something was ready ("half six
+// like I planned").
+func clockTime(tokens []token, i int) bool {
+	for k := i; k+1 < len(tokens) && k < i+8; k++ {
+		if tokens[k].in("half", "quarter", "ten", "five", "twenty") && (tokens[k+1].tag == "CD" || tokens[k+1].in("past", "to")) || tokens[k].in("early", "late", "spare") && k > 0 && (tokens[k-1].in("minutes", "mins") || tokens[k-1].norm == "to") {
+			return true
+		}
+	}
+	return false
+}
+
+// hadPlan reports whether it is told behind token i that somebody had a plan or a list.
+func hadPlan(tokens []token, i int) bool {
+	for k := i; k+3 < len(tokens) && k < i+8; k++ {
+		if tokens[k].human() && tokens[k+1].in("had", "made", "wrote", "used") && tokens[k+2].in("a", "my", "the", "his", "her") && tokens[k+3].in("plan", "timeplan", "time-plan", "list", "timer", "checklist", "time", "timetable", "schedule") {
 			return true
 		}
 	}

@@ -144,3 +144,17 @@ func someOf(w string) bool {
 	}
 	return false
 }
+
+// wiseArea returns the area of work that a sentence opens with ("Time wise it was good").
+func wiseArea(tokens []token, before int) lexicon.Area {
+	if before < 2 || len(tokens) < 3 {
+		return ""
+	}
+	if w, ok := strings.CutSuffix(tokens[0].norm, "-wise"); ok {
+		return areaOfNoun(w)
+	}
+	if tokens[1].norm == "wise" || tokens[1].norm == "-" && tokens[2].norm == "wise" {
+		return areaOfNoun(tokens[0].norm)
+	}
+	return ""
+}

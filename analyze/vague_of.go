@@ -50,6 +50,14 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.of = judgedWork
 		return j
 	}
+	if v.to < len(tokens) && tokens[v.to].norm == "looking" {
+		j.sense = lexicon.Sight
+		return j // "a smart looking cake"
+	}
+	if a := wiseArea(tokens, v.from); a != "" {
+		j.of, j.area = judgedWork, a
+		return j
+	}
 	if v.to < len(tokens) && pastime(tokens, v.to) {
 		j.of = judgedTime
 		return j
@@ -96,6 +104,9 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 // before ("smelt amazing", "spuds spot on") or by its heading.
 func (j *judgement) byNote(tokens []token) {
 	for i := j.from - 1; i >= max(0, j.from-2); i-- {
+		if tokens[i].pause() && i > 1 {
+			break // "bland before the lemon, perfect after"
+		}
 		if sense, ok := senseOfVerb(tokens[i].norm); ok {
 			j.sense = sense
 			return
@@ -134,6 +145,8 @@ func kindOfWord(tokens []token, v *vagueWord) (judged, bool) {
 		return judgedPerson, true
 	case first.norm == "well" && v.to-v.from == 2 && last.norm != "presented":
 		return judgedWork, true
+	case last.norm == "sailing":
+		return judgedWork, true
 	case last.norm == "fun":
 		return judgedTime, true
 	case last.in("clever", "cleverly"):
@@ -146,6 +159,9 @@ func kindOfWord(tokens []token, v *vagueWord) (judged, bool) {
 			n := subject(tokens, p)
 			return judgedTime, n < 0 || tokens[n].in("which", "that", "this") || doneThing(tokens, n, p) || !tokens[n].kind.Food() && !tokens[n].in("it", "they")
 		}
+	}
+	if last.in("best", "worst") && v.from > 2 && v.to < len(tokens) && tokens[v.to].in("bit", "part") && (v.to+1 == len(tokens) || !tokens[v.to+1].word) && actBefore(tokens, v.from) {
+		return judgedTime, predicateOf(tokens, v.from) < 0 // "I licked the spoon, best part!"
 	}
 	return judgedFood, false
 }
@@ -291,7 +307,7 @@ func (j *judgement) bySubject(tokens []token, n, p int) {
 		j.of = judgedAct
 	case t.isNoun() && !t.kind.Food() && !portion(t) && t.kind != lexicon.Tool && n > 0 && tokens[n-1].in("my", "your", "his", "her", "their"):
 		j.of = judgedWork // "my timing was not good", and in any spelling
-	case t.inert() && !portion(t):
+	case t.inert() && !portion(t) && t.norm != "tablet":
 		j.of = judgedThing
 	case pickedOut(tokens, n):
 		j.topic = t.norm // "that bit", "the pink half"
