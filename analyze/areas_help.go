@@ -9,7 +9,7 @@ func lentHand(s *sentence, role Role) []sign {
 	for i := range s.tokens {
 		t := &s.tokens[i]
 		told := t.tag == "VBD" || role == Learner && t.tagIn("VB", "VBP", "VBN") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "NN", "NNS")
-		if !told || !t.card.works || t.in("tasted", "checked", "tested", "had", "put", "poured", "cut") {
+		if !told || !t.card.works && !t.in("lifted", "carried", "held", "opened", "lit", "reached", "dried", "switched", "steadied", "showed", "fetched", "unscrewed") || t.in("tasted", "checked", "tested", "had", "put", "poured", "cut") {
 			continue
 		}
 		sub := subject(s.tokens, i)
