@@ -161,6 +161,9 @@ func onlyPossible(tokens []token, h hit) bool {
 	if i >= h.to || i+1 >= len(tokens) {
 		return false
 	}
+	if i > 0 && tokens[i].norm == "could" && tokens[i-1].in("you", "u") && tokens[i+1].in("cut", "see", "hear", "smell", "taste", "feel", "tell", "eat", "stand", "slice", "break", "pull", "squash") {
+		return true // "you could cut it with a spoon" tells how tender it was
+	}
 	if tokens[i].norm == "could" && tokens[i+1].in("n't", "not") {
 		return !restHas(tokens, i, 5, "been", "be")
 	}
