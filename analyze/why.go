@@ -230,7 +230,7 @@ func (d reasons) at(tokens []token, i int) (int, bool) {
 		return i, toldAs(tokens, i)
 	case "what":
 		// "the water is what wets the flour": the cause picked out.
-		return i, i > 1 && prev.in("is", "'s", "was", "were") && next(1).tagIn("VBZ", "VBD") && !linkingVerb(next(1).norm) && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
+		return i, i > 0 && prev.in("is", "'s", "was", "were") && (next(1).tagIn("VBZ", "VBD") || next(1).in("turns", "makes", "gives", "stops", "keeps", "lets", "holds")) && !linkingVerb(next(1).norm) && i > 1 && !next(-2).human() && !next(1).in("happened", "happens", "did", "had", "has")
 	case ",", ";", "--", "-", "–", ":":
 		return i + 1, t.norm == "," && (faultThenEffect(tokens, i) || d.changeAndFault(tokens, i)) || failedThen(tokens, i) || mendedFault(tokens, i) || hinderedBeside(tokens, i) || degreeBehind(tokens, i) || faultNoted(tokens, i) || d.beside(tokens, i)
 	case "was", "were", "felt", "became", "stayed", "filled":

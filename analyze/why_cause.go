@@ -171,6 +171,9 @@ func (d reasons) whichDoes(tokens []token, i int) bool {
 		return false
 	}
 	v := &tokens[i+1]
+	if v.in("told", "tells", "cost", "costs", "taught", "saved", "saves", "spared") && (tokens[i+2].tag == "PRP" || tokens[i+2].tagIn("DT", "CD")) {
+		return true // ", which told me it was ready", ", which cost us ten minutes"
+	}
 	if !v.tagIn("VBZ", "VBD") || linkingVerb(v.norm) || v.in("has", "had", "did", "does", "needed", "needs", "started", "took", "takes", "ran", "includes", "contains", "comes", "makes", "made", "gave", "left", "said", "says", "means", "meant", "took", "lives", "stands", "works", "stood", "showed", "opened", "became", "began", "won", "led", "served", "held", "saw", "provides", "offers", "shows", "gives", "includes", "remains", "covers", "occurred", "happened", "features", "plays", "allows", "allowed", "runs") {
 		return false
 	}

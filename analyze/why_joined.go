@@ -40,6 +40,10 @@ func (d reasons) so(tokens []token, i int) bool {
 		return true // "…, so use half": an instruction taken for an adjective
 	case n.tag == "IN" && i > 0 && !prev.in("or", "and", "ever", "even") && !prev.in("did", "do", "does", "doing", "done", "said", "think") && clauseWithin(tokens, i+2, 5):
 		return true // "so at the end there was only the tray"
+	case i > 1 && n.card.works && i+2 < len(tokens) && tokens[i+2].in("it", "them", "em", "'em"):
+		return true // "still crunchy so cook em longer"
+	case i > 1 && n.kind.Food() && i+2 < len(tokens) && tokens[i+2].in("on", "over") && !linkingVerb(prev.norm):
+		return true // "it looks grey, so parsley on top"
 	case n.norm == "them" && i+2 < len(tokens) && tokens[i+2].isNoun():
 		return true // "so them ones went dark"
 	case n.in("next", "no", "less", "its", "it", "i", "we", "they", "he", "she", "im", "id", "il", "my", "this", "there") && !prev.in("or", "not", "do", "ok", "okay", "think", "why", "even") && i > 0:

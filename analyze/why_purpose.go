@@ -174,7 +174,7 @@ func guards(tokens []token, v int) bool {
 func (d reasons) purposeNoun(tokens []token, i int) bool {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
 		t := &tokens[j]
-		if t.in("flavour", "flavor", "crunch", "colour", "color", "crispness", "sweetness", "texture", "moisture", "safety", "hygiene", "decoration", "extra", "richness", "contrast", "freshness", "bite", "kick", "shine", "depth", "sharpness", "warmth", "taste", "gloss", "tenderness", "presentation", "garnish", "speed", "lightness", "effect", "tang", "show", "luck", "zing", "snap", "chew", "steam", "grip", "comfort", "spice", "acidity", "creaminess", "smokiness", "saltiness", "sourness", "fragrance", "aroma", "balance", "height", "lift", "protection", "neatness") || t.in("heat", "life") && j > i+1 {
+		if t.in("flavour", "flavor", "crunch", "colour", "color", "crispness", "sweetness", "texture", "moisture", "safety", "hygiene", "decoration", "extra", "richness", "contrast", "freshness", "bite", "kick", "shine", "depth", "sharpness", "warmth", "taste", "gloss", "tenderness", "presentation", "garnish", "speed", "lightness", "effect", "tang", "show", "luck", "look", "looks", "zing", "snap", "chew", "steam", "grip", "comfort", "spice", "acidity", "creaminess", "smokiness", "saltiness", "sourness", "fragrance", "aroma", "balance", "height", "lift", "protection", "neatness") || t.in("heat", "life") && j > i+1 {
 			return t.norm != "luck" && !(t.in("taste", "texture", "presentation", "hygiene", "safety") && j == i+1 && i > 0 && tokens[i-1].pause())
 		}
 		if !(t.isAdj() || t.tag == "DT" || t.in("a", "some", "more", "bit", "of", "and", "added", "that")) {

@@ -23,7 +23,7 @@ func (d reasons) generalTruth(tokens []token, i int) bool {
 		if n.isAdv() && j+2 < len(tokens) && n.in("just", "only", "always", "all") {
 			n = &tokens[j+2] // "it just goes grey"
 		}
-		if occurs(n) || n.in("goes", "go", "gets", "get", "turns", "turn", "stick", "soak", "boil", "burn", "split", "sink", "dry", "makes", "falls", "cooks", "becomes", "loses") {
+		if occurs(n) || n.in("goes", "go", "gets", "get", "turns", "turn", "stick", "soak", "boil", "burn", "split", "sink", "dry", "makes", "falls", "cooks", "becomes", "loses", "comes", "come", "ends") {
 			return tokens[i+1].in("you", "u", "it", "they", "the", "your") || tokens[i+1].kind.Food() || tokens[i+1].kind == lexicon.Tool
 		}
 	}
