@@ -42,7 +42,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	}
 	switch j.of {
 	case judgedThing:
-		return false
+		return reasonFollows(s, j) || everythingDid(s.tokens, j.to)
 	case judgedTime:
 		return reasonFollows(s, j) || causeFollows(s.tokens, j) || deedBeside(s, j) || j.named != "" && toldOfNamed(s, next, j) || next != nil && badDay(s.tokens, next.tokens, j)
 	case judgedWork, judgedPerson, judgedAct:
@@ -51,7 +51,17 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		}
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
-	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && !saidByOthers(s.tokens, j) && !pairedWith(s.tokens, j) && !(praised(s.tokens, j) && faultOfPart(next)) && descriptionGoesOn(next, j)
+	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && d.goesOn(s, next, j)
+}
+
+// goesOn reports whether the next sentence tells how the judged food was.
+func (d backing) goesOn(s, next *sentence, j judgement) bool {
+	praise := praised(s.tokens, j)
+	switch {
+	case saidByOthers(s.tokens, j) && !agrees(next.tokens), pairedWith(s.tokens, j), praise && faultOfPart(next):
+		return false
+	}
+	return descriptionGoesOn(next, j, !praise)
 }
 
 // sawThemDo reports whether the verb at token i leads to what somebody was seen
@@ -125,30 +135,6 @@ func describes(s *sentence, j judgement) bool {
 		}
 	}
 	return elaborated(s, j) || madeOf(s.tokens, j) || deedThatMade(s, j) || namesTaste(s.tokens, j) || dressedWith(s.tokens, j)
-}
-
-// dressedWith reports whether it is told what a dish was laid out or dressed with
-// ("presentation was great, with parsley on top").
-func dressedWith(tokens []token, j judgement) bool {
-	if j.sense != lexicon.Sight {
-		return false
-	}
-	for k := j.to; k < len(tokens) && k <= j.to+3; k++ {
-		if placed(tokens, k) {
-			return true // "they'd look smarter torn in a basket"
-		}
-	}
-	for k := j.to; k+1 < len(tokens) && k <= j.to+1; k++ {
-		if tokens[k].norm != "with" {
-			continue
-		}
-		for n := k + 1; n < len(tokens) && n <= k+4; n++ {
-			if (j.deeds || between(tokens, n, min(n+5, len(tokens)), "top", "over", "round")) && (tokens[n].kind == lexicon.Ingredient || tokens[n].kind == lexicon.PartNoun) {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // ownVerb reports whether a sign is nothing but the verb that is judged ("it

@@ -175,8 +175,18 @@ func ownSubject(tokens []token, i int) bool {
 // madeSo reports whether it is told by what deed the food came to be so ("was bad because I took
 // it out too early").
 func madeSo(tokens []token, j judgement) bool {
-	if j.to+2 >= len(tokens) || tokens[j.to].norm != "because" {
+	at := j.to
+	if at < len(tokens) && tokens[at].norm == "than" {
+		for at < len(tokens) && at < j.to+5 && tokens[at].norm != "because" {
+			at++ // "better than last time because I rested it"
+		}
+	}
+	if at+2 >= len(tokens) || tokens[at].norm != "because" {
 		return false
+	}
+	j.to = at
+	if h := objectHead(tokens, at+1); tokens[at+1].norm == "of" && h >= 0 && tokens[h].kind == lexicon.Ingredient {
+		return true // "because of the chocolate"
 	}
 	if tokens[j.to+1].in("it", "they") {
 		for i := j.to + 2; i < len(tokens) && i <= j.to+4; i++ {

@@ -4,7 +4,7 @@ import "saywhy/lexicon"
 
 // descriptionGoesOn reports whether the next sentence tells how the judged food
 // was.
-func descriptionGoesOn(next *sentence, j judgement) bool {
+func descriptionGoesOn(next *sentence, j judgement, blamed bool) bool {
 	if j.verb && ofDoneVerb(next.tokens) {
 		return false // "Carved lovely. Crackling went like glass"
 	}
@@ -14,8 +14,17 @@ func descriptionGoesOn(next *sentence, j judgement) bool {
 	if j.sense == "" && len(next.tokens) > 2 && next.tokens[0].in("it", "they") && happened(next.tokens, 1) {
 		return true // "The first was a disaster. It stuck and I broke it."
 	}
+	if j.sense == "" && blamed && (happened(next.tokens, 2) || happened(next.tokens, 3)) && !humanFirst(next.tokens) {
+		return true // "It was a disaster. The bottom fell out."
+	}
 	if j.sense == lexicon.Sight && j.deeds && humanFirst(next.tokens) && laysOut(next.tokens) {
 		return true // "The presentation was great. I put parsley on top"
+	}
+	if j.sense == "" && blamed && didAmiss(next.tokens) {
+		return true
+	}
+	if j.sense == "" && faultInSome(next.tokens) || likened(next.tokens) {
+		return true
 	}
 	if j.sense == lexicon.Sight && shapeTaken(next.tokens) {
 		return true // "A smart looking cake. The two halves rose evenly"
@@ -57,7 +66,7 @@ func laysOut(tokens []token) bool {
 		switch tokens[i].stem {
 		case "put", "add":
 			return !packed(tokens, i)
-		case "sprinkl", "scatter", "arrang", "drizzl", "garnish", "dust", "decor", "plate", "wipe", "pipe", "dress", "laid", "fan":
+		case "sprinkl", "scatter", "arrang", "drizzl", "garnish", "dust", "decor", "plate", "wipe", "slop", "slosh", "splodg", "splat", "dollop", "spoon", "smear", "pile", "stack", "swirl", "splash", "squirt", "crowd", "chuck", "plonk", "layer", "pipe", "dress", "laid", "fan":
 			return true
 		}
 	}
@@ -157,7 +166,7 @@ func goesOn(s *sentence, topic string) bool {
 			return false
 		case t.kind.Food() && !t.describes():
 			_, sense := senseOfNoun(t.norm)
-			return sense || singular(t.norm) == singular(topic)
+			return sense || singular(t.norm) == singular(topic) || ofWhole(s.tokens, i) && !namesShare(topic)
 		}
 	}
 	return true
@@ -205,4 +214,13 @@ func whileSo(tokens []token, i int) bool {
 // didn't stick").
 func keptFrom(tokens []token, i, start int) bool {
 	return start > 1 && tokens[start-1].norm == "so" && denied(tokens, i) && actBefore(tokens, start-1)
+}
+
+// namesShare reports whether a topic is a share told apart from the rest ("that part").
+func namesShare(topic string) bool {
+	switch topic {
+	case "bit", "part", "half", "side", "end", "one", "ones":
+		return true
+	}
+	return false
 }

@@ -38,7 +38,7 @@ func pairedWith(tokens []token, j judgement) bool {
 func praised(tokens []token, j judgement) bool {
 	t := &tokens[j.from]
 	blame := t.in("bad", "badly", "rubbish", "horrible", "disgusting", "awful", "terrible", "dreadful", "vile", "gross", "worse", "worst", "disaster", "mess", "rank", "minging", "mingin", "grim", "poor", "pants", "disappointing",
-		"ok", "okay", "alright", "fine", "meh", "average", "edible", "decent", "fair", "mid", "boring", "dodgy", "weird", "odd", "strange", "nightmare", "shambles", "failure", "fail", "flop", "up", "below")
+		"ok", "okay", "alright", "fine", "meh", "average", "edible", "decent", "fair", "mid", "boring", "dodgy", "weird", "odd", "strange", "nightmare", "shocking", "dire", "woeful", "ropey", "useless", "appalling", "hideous", "ugly", "revolting", "nasty", "foul", "peak", "dead", "bogging", "boggin", "hanging", "trash", "garbage", "off", "wrong", "iffy", "naff", "sloppy", "cursed", "let", "mess", "catastrophe", "so-so", "middling", "passable", "shambles", "failure", "fail", "flop", "up", "below")
 	if t.norm == "decent" && phraseHead(tokens, j.to-1) >= 0 {
 		blame = false // "a decent breakfast"
 	}
@@ -49,7 +49,7 @@ func praised(tokens []token, j judgement) bool {
 // wrong with it ("The carrots had gone mushy"): it tells nothing of what was praised.
 func faultOfPart(s *sentence) bool {
 	tokens := s.tokens
-	if len(tokens) > 1 && someOf(tokens[0].norm) && len(s.vague) > 0 && s.vague[0].from < reach/2 {
+	if len(tokens) > 2 && (someOf(tokens[0].norm) || tokens[0].norm == "the" && someOf(tokens[1].norm)) && len(s.vague) > 0 && s.vague[0].from < reach/2 {
 		return true // "Mine were fab. First one was minging"
 	}
 	n := -1
@@ -100,7 +100,13 @@ func madeOf(tokens []token, j judgement) bool {
 // came of it ("the rest were better, I drained them which got rid of the grease").
 func deedThatMade(s *sentence, j judgement) bool {
 	tokens, at := s.tokens, j.to
-	if at+3 >= len(tokens) || tokens[at].norm != "," || !tokens[at+1].human() || j.topic == "" && j.sense == "" || len(s.why) == 0 {
+	if at+3 >= len(tokens) || tokens[at].norm != "," || !tokens[at+1].human() {
+		return false
+	}
+	if !praised(tokens, j) && didAmiss(tokens[at+1:]) {
+		return true // "it was peak, I burnt them all"
+	}
+	if j.topic == "" && j.sense == "" || len(s.why) == 0 {
 		return false
 	}
 	for i := at + 2; i < len(tokens) && i <= at+4; i++ {
@@ -109,4 +115,76 @@ func deedThatMade(s *sentence, j judgement) bool {
 		}
 	}
 	return false
+}
+
+// agrees reports whether a sentence opens with how the food was and holds nothing back ("It
+// was crisp and sweet", but not "It was a bit eggy for me").
+func agrees(tokens []token) bool {
+	if len(tokens) < 3 || !tokens[0].in("it", "they") || !linkingVerb(tokens[1].norm) && !tokens[1].in("had", "has", "have") {
+		return false
+	}
+	for i := 2; i < len(tokens) && i < reach/2; i++ {
+		if tokens[i].in("bit", "too", "but", "slightly", "needed", "n't", "not", "touch", "though") {
+			return false
+		}
+	}
+	return true
+}
+
+// faultInSome reports whether a sentence opens with what was wrong with one or some of what
+// was judged ("One had a hole in it").
+func faultInSome(tokens []token) bool {
+	if len(tokens) < 4 || !tokens[0].in("one", "some", "two", "three", "most", "half", "several") || !tokens[1].in("had", "has", "have") {
+		return false
+	}
+	for i := 2; i < len(tokens) && i < 7; i++ {
+		if tokens[i].in("hole", "holes", "crack", "cracks", "lump", "lumps", "gap", "gaps", "bubble", "bubbles", "split", "splits", "tear", "tears", "patch", "patches", "edges", "bottoms", "bottom", "middle", "middles", "skin") {
+			return true
+		}
+	}
+	return false
+}
+
+// likened reports whether a sentence opens with what the food was like ("Like burnt rubber"),
+// and not with whose it was like.
+func likened(tokens []token) bool {
+	if len(tokens) < 2 || tokens[0].norm != "like" || tokens[1].human() || tokens[1].in("my", "his", "her", "our", "your", "their", "at", "in", "when", "i", "we", "the", "last", "always", "it", "that", "this", "mum", "nan") {
+		return false
+	}
+	for i := 1; i < len(tokens) && i < 6; i++ {
+		if t := &tokens[i]; t.kind == lexicon.Person || t.kind == lexicon.Place || t.in("shop", "home", "takeaway", "restaurant", "cafe", "chippy", "bought", "usual") || t.tag == "POS" {
+			return false
+		}
+	}
+	return true
+}
+
+// dressedWith reports whether it is told what a dish was laid out or dressed with
+// ("presentation was great, with parsley on top").
+func dressedWith(tokens []token, j judgement) bool {
+	if j.sense != lexicon.Sight {
+		return false
+	}
+	for k := j.to; k < len(tokens) && k <= j.to+3; k++ {
+		if placed(tokens, k) {
+			return true // "they'd look smarter torn in a basket"
+		}
+	}
+	for k := j.to; k+1 < len(tokens) && k <= j.to+1; k++ {
+		if tokens[k].norm != "with" {
+			continue
+		}
+		for n := k + 1; n < len(tokens) && n <= k+4; n++ {
+			if (j.deeds || between(tokens, n, min(n+5, len(tokens)), "top", "over", "round")) && (tokens[n].kind == lexicon.Ingredient || tokens[n].kind == lexicon.PartNoun) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// didAmiss reports whether a sentence opens with what somebody did amiss ("I dropped half on
+// the floor").
+func didAmiss(tokens []token) bool {
+	return len(tokens) > 2 && tokens[0].human() && tokens[1].in("burnt", "burned", "dropped", "forgot", "spilt", "spilled", "ruined", "overcooked", "undercooked", "split", "overmixed", "overdid", "mixed", "misread", "left")
 }

@@ -19,7 +19,7 @@ func toldOfWork(s *sentence, j judgement) bool {
 	if colonTells(s.tokens, j) {
 		return true
 	}
-	if j.area == lexicon.Organisation && clockTime(s.tokens, j.to) || hadPlan(s.tokens, j.to) {
+	if j.area == lexicon.Technique && cutSo(s.tokens, j.to) || (j.area == lexicon.Organisation || j.of == judgedWork && j.area == "") && clockTime(s.tokens, j.to) || hadPlan(s.tokens, j.to) {
 		return true
 	}
 	for _, g := range s.signs {
@@ -30,8 +30,10 @@ func toldOfWork(s *sentence, j judgement) bool {
 			return true
 		}
 	}
-	if j.of == judgedPerson && j.to+1 < len(s.tokens) && s.tokens[j.to].norm == "for" && strings.HasSuffix(s.tokens[j.to+1].norm, "ing") {
-		return true // "well done for waiting"
+	for k := j.to; j.of == judgedPerson && k+1 < len(s.tokens) && k <= j.to+2; k++ {
+		if s.tokens[k].norm == "for" && strings.HasSuffix(s.tokens[k+1].norm, "ing") {
+			return true // "well done for waiting", "good lad for asking"
+		}
 	}
 	return len(s.how) > 0 && j.area == "" || reasonFollows(s, j) || deedBeside(s, j)
 }
@@ -42,6 +44,11 @@ func named(tokens []token, g sign, j judgement) bool {
 	if g.to-g.from == 1 && areaOfNoun(tokens[g.from].norm) != "" {
 		return true
 	}
+	for k := j.to; k+1 < len(tokens) && k <= j.to+1; k++ {
+		if tokens[k].norm == "of" && g.from > k && g.to <= k+4 && clauseEnd(tokens, g.to-1) == g.to {
+			return true // "a good job of the washing up"
+		}
+	}
 	return j.to+2 <= len(tokens) && tokens[j.to].norm == "at" && g.from >= j.to && g.to <= j.to+3
 }
 
@@ -51,7 +58,7 @@ func workGoesOn(next *sentence, j judgement) bool {
 		return false
 	}
 	if j.area != "" {
-		return tellsOf(next, j.area) || j.area == lexicon.Technique && humanFirst(next.tokens) && len(next.how) > 0 || j.area == lexicon.Organisation && outOfTime(next.tokens) || j.area == lexicon.Technique && cameOfIt(next.tokens)
+		return tellsOf(next, j.area) || j.area == lexicon.Technique && (humanFirst(next.tokens) && len(next.how) > 0 || cutSo(next.tokens, 0)) || j.area == lexicon.Organisation && outOfTime(next.tokens) || j.area == lexicon.Technique && cameOfIt(next.tokens)
 	}
 	if j.of == judgedPerson {
 		return personGoesOn(next, j)
@@ -63,7 +70,7 @@ func workGoesOn(next *sentence, j judgement) bool {
 		return true
 	}
 	for _, a := range workAreas() {
-		if tellsOf(next, a) {
+		if tellsOf(next, a) && !(j.verb && (a == lexicon.Technique || a == lexicon.Safety) && beginsTale(next.tokens)) {
 			return true
 		}
 	}
@@ -182,7 +189,7 @@ func deedBeside(s *sentence, j judgement) bool {
 			}
 		}
 		for _, w := range s.sensory {
-			if j.of == judgedWork && w.from >= end && w.to <= stop {
+			if (j.of == judgedWork || j.of == judgedPerson && !j.verb) && w.from >= end && w.to <= stop {
 				return true
 			}
 		}
@@ -261,7 +268,7 @@ func dashHeading(tokens []token) bool {
 // like I planned").
 func clockTime(tokens []token, i int) bool {
 	for k := i; k+1 < len(tokens) && k < i+8; k++ {
-		if tokens[k].in("half", "quarter", "ten", "five", "twenty") && (tokens[k+1].tag == "CD" || tokens[k+1].in("past", "to")) || tokens[k].in("early", "late", "spare") && k > 0 && (tokens[k-1].in("minutes", "mins") || tokens[k-1].norm == "to") {
+		if tokens[k].in("half", "quarter", "ten", "five", "twenty") && (tokens[k+1].tag == "CD" || tokens[k+1].in("past", "to")) || tokens[k].norm == "at" && (tokens[k+1].tag == "CD" || tokens[k+1].in("half", "ten", "quarter", "teatime")) || tokens[k].in("early", "late", "spare") && k > 0 && (tokens[k-1].in("minutes", "mins") || tokens[k-1].norm == "to") {
 			return true
 		}
 	}
@@ -272,6 +279,27 @@ func clockTime(tokens []token, i int) bool {
 func hadPlan(tokens []token, i int) bool {
 	for k := i; k+3 < len(tokens) && k < i+8; k++ {
 		if tokens[k].human() && tokens[k+1].in("had", "made", "wrote", "used") && tokens[k+2].in("a", "my", "the", "his", "her") && tokens[k+3].in("plan", "timeplan", "time-plan", "list", "timer", "checklist", "time", "timetable", "schedule") {
+			return true
+		}
+	}
+	return false
+}
+
+// beginsTale reports whether a sentence begins to tell the steps in their order ("First I
+// peeled the apples"): how the whole went stays untold.
+func beginsTale(tokens []token) bool {
+	i := 0
+	if len(tokens) > 3 && tokens[0].in("first", "firstly", "so", "then") {
+		i++
+	}
+	return len(tokens) > i+2 && tokens[i].in("i", "we") && tokens[i+1].tagIn("VBD")
+}
+
+// everythingDid reports whether it is added behind token i what the judged thing did to the
+// food ("the pan was rubbish, everything stuck to it").
+func everythingDid(tokens []token, i int) bool {
+	for k := i; k+1 < len(tokens) && k < i+4; k++ {
+		if tokens[k].in("everything", "it", "they", "half", "all") && tokens[k+1].tag == "VBD" && !linkingVerb(tokens[k+1].norm) && tokens[k+1].norm != "had" {
 			return true
 		}
 	}

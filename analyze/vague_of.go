@@ -50,6 +50,10 @@ func judgementOf(tokens []token, v *vagueWord) judgement {
 		j.of = judgedWork
 		return j
 	}
+	if sense, ok := senseOfVerb(tokens[v.from].norm); ok && v.to-v.from > 1 {
+		j.sense = sense
+		return j // "looked the part"
+	}
 	if v.to < len(tokens) && tokens[v.to].norm == "looking" {
 		j.sense = lexicon.Sight
 		return j // "a smart looking cake"
@@ -145,7 +149,7 @@ func kindOfWord(tokens []token, v *vagueWord) (judged, bool) {
 		return judgedPerson, true
 	case first.norm == "well" && v.to-v.from == 2 && last.norm != "presented":
 		return judgedWork, true
-	case last.norm == "sailing":
+	case last.norm == "sailing", last.norm == "plan" && v.to-v.from > 1, last.in("clockwork", "hitch", "smoothly"):
 		return judgedWork, true
 	case last.norm == "fun":
 		return judgedTime, true

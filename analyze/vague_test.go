@@ -13,6 +13,13 @@ func TestWhatJudges(t *testing.T) {
 	for _, c := range []struct{ rule, text, want string }{
 		{"the food", "The soup was awful.", "awful!"},
 		{"the writer's own state", "I felt awful.", ""},
+		{"tidy of food in Wales", "The pud was tidy, like.", "tidy, like!"},
+		{"tidy of a room", "My kitchen was tidy.", ""},
+		{"a word thrown in", "Canny, like.", "Canny!"},
+		{"good talk", "We had good craic.", ""},
+		{"a hot oven", "You need a good hot oven.", ""},
+		{"the butter kept for best", "He used the good butter.", ""},
+		{"timing that went wrong", "My timing went wrong.", "wrong!"},
 		{"slang of what is a tool elsewhere", "The tablet was class.", "class!"},
 		{"slang that tells of a hob", "The hob was lit.", ""},
 		{"slang before what backs it", "The chips that survived were mint, fluffy in the middle.", "mint"},

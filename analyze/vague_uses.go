@@ -35,7 +35,7 @@ func (d judging) saidOf(tokens []token, i int) bool {
 		return true // "Pretty grim to be honest"
 	}
 	if v < 0 {
-		return len(tokens) <= 3 || countWords(tokens) <= 3 && tokens[0].in("after", "then", "rest", "second", "others", "next") || i == 0 && len(tokens) > 2 && tokens[1].norm == "," && tokens[2].in("that", "this", "them", "those", "these", "it") || lastRemark(tokens, i)
+		return len(tokens) <= 3 || countWords(tokens) <= 3 && tokens[0].in("after", "then", "rest", "second", "others", "next") || i == 0 && len(tokens) > 2 && tokens[1].norm == "," && tokens[2].in("that", "this", "them", "those", "these", "it", "like", "mun", "la", "mate", "pal", "lad", "son", "hen", "pet", "butt", "bruv", "fam") || lastRemark(tokens, i)
 	}
 	if tokens[v].norm == "its" {
 		return true
