@@ -58,6 +58,8 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 func (d backing) goesOn(s, next *sentence, j judgement) bool {
 	praise := praised(s.tokens, j)
 	switch {
+	case gotBetter(s.tokens, j) && len(next.tokens) > 0 && next.tokens[0].tag == "VBD" && len(next.why) > 0:
+		return true // "After that it got better. Simmered it to get rid of the floury taste"
 	case saidByOthers(s.tokens, j) && !agrees(next.tokens), pairedWith(s.tokens, j), praise && faultOfPart(next):
 		return false
 	}
@@ -92,6 +94,9 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 	}
 	if w := &s.tokens[v.from]; countWords(s.tokens) == 1 && len(s.tokens) == 1 && (w.text == "GOOD" || w.text == "BAD" || w.text == "BEST" || w.text == "WORST" || w.text == "BETTER") {
 		return true // on a line of its own, above what is meant
+	}
+	if v.to+1 < len(s.tokens) && plainBe(s.tokens[v.to].norm) && s.tokens[v.to+1].tagIn("DT", "PRP$") {
+		return between(s.tokens, max(0, v.from-6)-1, v.from, "thing", "bit", "part", "what") // "one thing that was good was the crust"
 	}
 	if v.to >= len(s.tokens) || s.tokens[v.to].norm != ":" {
 		return false
@@ -242,7 +247,7 @@ func wentSomewhere(tokens []token, i int) bool {
 // placed reports whether token i begins the place where the food lay, which
 // tells how it looked.
 func placed(tokens []token, i int) bool {
-	return tokens[i].in("on", "in", "to", "over", "off") && i+2 < len(tokens) && (tokens[i+2].in("side", "pile", "heap", "bowl", "plate", "middle", "corner", "rows", "row", "ring", "basket", "board", "stack", "tower", "jar", "glass", "dish") || tokens[i+1].in("rows", "squares", "rings"))
+	return tokens[i].in("on", "in", "to", "over", "off") && i+2 < len(tokens) && (tokens[i+2].in("side", "pile", "heap", "bowl", "plate", "middle", "corner", "rows", "row", "ring", "basket", "board", "stack", "tower", "pan", "tin", "jar", "glass", "dish") || tokens[i+1].in("rows", "squares", "rings"))
 }
 
 // closeTo reports whether the description at token i is near enough to speak

@@ -188,3 +188,8 @@ func dressedWith(tokens []token, j judgement) bool {
 func didAmiss(tokens []token) bool {
 	return len(tokens) > 2 && tokens[0].human() && tokens[1].in("burnt", "burned", "dropped", "forgot", "spilt", "spilled", "ruined", "overcooked", "undercooked", "split", "overmixed", "overdid", "mixed", "misread", "left")
 }
+
+// gotBetter reports whether the judgement is of a change ("after that it got better").
+func gotBetter(tokens []token, j judgement) bool {
+	return j.from > 0 && tokens[j.from].in("better", "worse") && tokens[j.from-1].in("got", "gets", "became", "turned")
+}

@@ -289,6 +289,9 @@ func TestWhatBacksAJudgement(t *testing.T) {
 			{"Good thinking. Hygiene - hands washed without being asked.", "Good!"},
 			{"I licked the paddle after, best part!", "best!"},
 			{"That's the best part, the smoky bit.", "best"},
+			{"One thing that was good was the crust.", "good"},
+			{"After that it got better. Simmered it to get rid of the floury taste.", "better"},
+			{"After that it got better. We had tea.", "better!"},
 			{"Checking for bones was disgusting but I found three.", "disgusting!"},
 		}},
 		{"a thing that is no food", [][2]string{
