@@ -88,22 +88,51 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return h + 1, i > 0 && h >= 0 && h-i <= 3 && tokens[h].in("glove", "gloves", "mitts", "goggles") && d.cooking(tokens, i)
 	case "in":
 		return d.within(tokens, i)
-	case "a", "one", "two", "three", "four", "five", "six", "bit", "little", "half", "all":
+	case "left", "right", "wet", "dry":
+		return d.handEach(tokens, i)
+	case "claw", "bridge", "bear":
+		return d.gripNamed(tokens, i)
+	case "way":
+		return d.wayNamed(tokens, i)
+	case "test":
+		return d.trialNamed(tokens, i)
+	case "skin", "fat", "cut", "flesh", "seam", "join", "rind", "bone", "belly":
+		return d.cutDown(tokens, i)
+	case "round", "around":
+		return d.roundThing(tokens, i)
+	case "one":
+		if to, ok := d.handEach(tokens, i); ok {
+			return to, true
+		}
+		if to, ok := d.counted(tokens, i); ok {
+			return to, true
+		}
+		return d.atATime(tokens, i)
+	case "a", "two", "three", "four", "five", "six", "seven", "eight", "few", "several", "couple", "some", "handful", "spoonful", "ladleful", "bit", "little", "half", "all":
 		if to, ok := d.counted(tokens, i); ok {
 			return to, true
 		}
 		return d.atATime(tokens, i)
 	case "to":
 		// "weighed it to the gram"
-		return i + 3, after(tokens, i, 1).norm == "the" && after(tokens, i, 2).in("gram", "letter", "millimetre", "minute", "drop") && d.workedBefore(tokens, i, "weigh", "measur", "follow", "time", "cut", "did", "cook")
+		return i + 3, after(tokens, i, 1).norm == "the" && after(tokens, i, 2).in("gram", "letter", "millimetre", "minute", "second", "drop", "ounce") && d.workedBefore(tokens, i, "weigh", "measur", "follow", "time", "plan", "cut", "did", "cook")
 	case "cress": // as "criss" is read
 		return i + 2, after(tokens, i, 1).norm == "cross"
 	case "crisscross", "criss-cross", "one-handed", "onehanded", "two-handed", "bare-handed", "barehanded":
 		return i + 1, d.cooking(tokens, i) || d.deed(tokens, i)
-	case "slow", "fast", "hard", "steady", "gentle", "careful":
-		return d.flat(tokens, i)
+	case "slow", "slowly", "fast", "hard", "hot", "steady", "gentle", "careful":
+		if to, ok := d.lowThenHigh(tokens, i); ok {
+			return to, true
+		}
+		if to, ok := d.flat(tokens, i); ok {
+			return to, true
+		}
+		return i + 1, d.adverb(tokens, i)
 	case "low", "high", "medium":
 		// "fried medium heat"
+		if to, ok := d.lowThenHigh(tokens, i); ok {
+			return to, true
+		}
 		if to, ok := d.flat(tokens, i); ok {
 			return to, true
 		}
@@ -139,7 +168,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return d.state(tokens, i)
 	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "face", "palms", "wrist", "wrists", "elbows", "bowl", "pan", "tin", "knife", "spoon", "handle", "handles", "blade", "point":
 		return d.held(tokens, i)
-	case "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards", "outwards", "inwards":
+	case "diagonal", "slantways", "slantwise", "edgeways", "endways", "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards", "outwards", "inwards":
 		return i + 1, d.direction(tokens, i)
 	case "back":
 		// "rocked the knife back and forth"

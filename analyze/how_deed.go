@@ -118,10 +118,13 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if tokens[i].in("lifting", "raising", "tilting", "holding", "keeping", "shaking", "swirling", "scraping") && after(tokens, i, 1).in("it", "them", "my", "his", "her", "your", "the") && (d.technique(tokens, max(0, i-reach), j) || d.deed(tokens, j)) {
 		return true
 	}
+	if tokens[i].norm == "topping" && (after(tokens, i, 1).norm == "up" || after(tokens, i, 2).norm == "up") && d.technique(tokens, max(0, i-reach), j) {
+		return true // ", topping it up whenever it looked dry"
+	}
 	if tokens[i].card.works && !generic(tokens[i].stem) && i+1 < len(tokens) && tokens[i+1].in("all", "it", "them", "the", "as", "constantly", "continuously", "gently", "slowly") && clauseHasVerb(tokens, j) && !tokens[i].in("icing", "seasoning", "topping", "filling", "dressing", "frosting", "stuffing", "washing") {
 		return true // ", whisking all the while": the participle itself is work
 	}
-	if tokens[i].in("including", "being", "meaning", "making", "leaving", "giving", "causing", "having", "something", "anything", "nothing", "everything", "according", "considering", "depending", "following", "looking", "sitting", "saying", "thinking", "wondering", "using", "regarding", "allowing", "resulting", "creating", "becoming", "reaching", "suggesting", "showing", "using", "washing", "icing", "seasoning", "topping", "filling", "pudding", "dressing", "frosting", "stuffing") {
+	if tokens[i].in("including", "being", "meaning", "making", "leaving", "giving", "causing", "having", "something", "anything", "nothing", "everything", "according", "considering", "depending", "following", "looking", "sitting", "saying", "seeing", "thinking", "wondering", "using", "regarding", "allowing", "resulting", "creating", "becoming", "reaching", "suggesting", "showing", "using", "washing", "icing", "seasoning", "topping", "filling", "pudding", "dressing", "frosting", "stuffing") {
 		return false
 	}
 	if n := after(tokens, i, 1); n.norm == "and" || n.pause() {

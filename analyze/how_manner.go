@@ -12,7 +12,7 @@ import (
 func (d means) flat(tokens []token, i int) (int, bool) {
 	t, n := &tokens[i], after(tokens, i, 1)
 	if t.norm == "low" {
-		return i + 3, n.norm == "and" && after(tokens, i, 2).norm == "slow"
+		return i + 3, n.in("and", "n", "&", "'n", "'n'") && after(tokens, i, 2).norm == "slow"
 	}
 	if i == 0 || t.in("high", "medium") {
 		return 0, false
@@ -43,6 +43,9 @@ func (d means) flatBehind(tokens []token, i, back int) bool {
 			return tokens[j].in("worked", "work", "working") || tokens[j].card.works && !generic(tokens[j].stem)
 		}
 		if tokens[i].norm == "slow" {
+			if j > 0 && tokens[j-1].in("it", "they") {
+				return false // "it melts slow"
+			}
 			if tokens[j].in("add", "added", "put", "pour", "poured", "stir") {
 				return true
 			}
@@ -109,7 +112,7 @@ func (d means) direction(tokens []token, i int) bool {
 
 // awayFromSomebody matches "peeled away from me", "poured it away from you".
 func (d means) awayFromSomebody(tokens []token, i int) bool {
-	return after(tokens, i, 1).norm == "from" && (after(tokens, i, 2).in("me", "you", "him", "her", "us", "myself", "yourself") || after(tokens, i, 3).in("body", "face")) &&
+	return after(tokens, i, 1).norm == "from" && (after(tokens, i, 2).in("me", "you", "him", "her", "us", "them", "myself", "yourself", "himself", "herself", "themselves", "themself", "ourselves", "meself", "mysel", "himsel", "hersel", "hisself", "yersel", "oneself") || after(tokens, i, 3).in("body", "face", "hand", "hands", "tummy", "arm", "arms", "fingers")) &&
 		(d.cooking(tokens, i) || i > 1 && tokens[i-1].norm == "," && d.technique(tokens, clauseStart(tokens, i-1), i) || i > 0 && tokens[i-1].in("going", "pointing", "facing", "tilted", "lid", "it", "them"))
 }
 
@@ -184,6 +187,9 @@ func (d means) adverb(tokens []token, i int) bool {
 	}
 	if i == 0 && after(tokens, i, 2).pause() || d.wished(tokens, i) {
 		return false // "Evenly cracked, …" describes; "I will stir it slowly" plans
+	}
+	if i > 1 && tokens[i-1].norm == "so" && after(tokens, i, 1).norm == "that" && workBefore(tokens, i) >= 0 {
+		return true // "sliced so finely that you could see through it"
 	}
 	if t.norm == "carefully" {
 		return true

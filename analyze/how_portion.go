@@ -10,14 +10,20 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && tokens[h].in("stream", "trickle", "spiral", "pattern", "motion", "movement", "figure", "figures", "loop", "loops", "swirl", "zigzag", "eight", "fashion", "manner") && (d.cooking(tokens, i) || d.deed(tokens, i)) {
 		return clauseEnd(tokens, i), true // the path of the hand
 	}
-	if d.withinTool(tokens, i) || d.workedIn(tokens, i) || d.bathed(tokens, i) {
+	if v := workBefore(tokens, i); v >= 0 && tokens[v].in("went", "goes", "turned") && v+1 < i && tokens[v+1].in("brittle", "into", "hard", "soft", "stringy", "cloudy", "solid") {
+		return 0, false // "a drip of it went brittle in cold water": what became of it
+	}
+	if d.withinTool(tokens, i) || d.workedIn(tokens, i) || d.bathed(tokens, i) || d.medium(tokens, i) || d.arranged(tokens, i) {
 		return clauseEnd(tokens, i), true
 	}
 	if next(1).in("one", "1") && next(2).in("piece", "pull", "movement", "sweep") && clauseHasVerb(tokens, i) && !d.told(tokens, i) && (tokens[i-1].in("off", "out", "over", "up") || d.cooking(tokens, i)) {
-		return i + 3, !clauseHas(tokens, clauseStart(tokens, i), "came", "comes", "slid", "fell", "turned", "is", "was", "were")
+		return i + 3, !clauseHas(tokens, clauseStart(tokens, i), "came", "comes", "slid", "landed", "fell", "turned", "is", "was", "were")
 	}
 	if next(1).norm == "the" && next(2).norm == "order" && (next(3).tagIn("PRP", "NNP") || next(3).norm == "that") {
 		return clauseEnd(tokens, i+2), true // "in the order I'd use them"
+	}
+	if h := wordBehind(tokens, i, "hand"); h > 0 && tokens[h-1].in("left", "right", "other", "one", "each") {
+		return h + 1, d.inHand(tokens, i) // "held the knife in my right hand"
 	}
 	if next(1).norm == "order" && next(2).norm == "of" || next(1).norm == "a" && next(2).in("line", "row") {
 		return i + 3, d.cooking(tokens, i) || d.workedBefore(tokens, i, "laid", "lay", "set", "lined", "did", "put") // "in order of size"
@@ -39,7 +45,7 @@ func (d means) atATime(tokens []token, i int) (int, bool) {
 		return i + 4, true
 	}
 	for n := 1; n <= 4; n++ {
-		if next(n).norm == "at" && next(n+1).in("a", "once") && next(n+2).norm == "time" {
+		if next(n).norm == "at" && next(n+1).in("a", "once", "one") && next(n+2).norm == "time" {
 			return i + n + 3, true
 		}
 		if next(n).pause() {
@@ -55,6 +61,8 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 	switch {
 	case t.norm == "on" && next(1).norm == "a" && next(2).in("damp", "wet") && (next(3).in("cloth", "towel") || next(4).norm == "towel"):
 		return i + 4, true // what kept a bowl or a board still
+	case t.norm == "at" && next(1).norm == "once" && i > 2 && tokens[i-1].norm == "in" && (tokens[i-2].tag == "CD" || tokens[i-3].tag == "CD"):
+		return 0, false // "put five in at once": too many
 	case t.norm == "at" && next(1).norm == "once" && d.cooking(tokens, i):
 		return i + 2, true
 	case t.norm == "at" && (next(1).in("arm", "arms") && after(tokens, i, 2).in("'s", "'", "length") || next(1).in("armslength", "arms-length")):
@@ -77,7 +85,7 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 // portions matches "in three goes", "in batches", "in small amounts".
 func (d means) portions(tokens []token, i int) (int, bool) {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
-		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "bursts", "strokes", "splashes", "dribbles", "drips", "pulses", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
+		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "quarters", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "bursts", "strokes", "splashes", "dribbles", "drips", "pulses", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
 			if after(tokens, j, 1).in("strokes", "bursts", "goes", "blasts", "chunks") {
 				j++
 			}

@@ -65,7 +65,7 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 
 // implement reports whether a noun names something one works with.
 func (d means) implement(t *token) bool {
-	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fists", "fist", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care")
+	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fists", "fist", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care", "ruler", "tape", "toothpick", "toothpicks", "comb", "string", "mallet", "template", "stencil", "pliers", "cardboard", "straw", "stopwatch", "torch", "blowtorch", "hairdryer", "dowel", "hammer", "chopstick", "chopsticks", "scraper", "pipette", "syringe", "razor", "tape-measure", "screwdriver", "trowel")
 }
 
 // with decides whether "with" at token i tells by what means: its noun is a
@@ -77,7 +77,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	for at+1 < len(tokens) && tokens[at+1].in("just", "only", "her", "'") {
 		at++ // "with just the tips of my fingers"; "her" is often taken for an object
 	}
-	if after(tokens, at, 1).in("about", "around", "roughly") && after(tokens, at, 2).tag == "CD" {
+	if after(tokens, at, 1).in("about", "around", "roughly") && after(tokens, at, 2).tagIn("CD", "JJ") {
 		at++ // "with about ten strokes"
 	}
 	if to, ok := d.smallFire(tokens, i); ok {
@@ -88,6 +88,9 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	}
 	if to, ok := d.withManner(tokens, i); ok {
 		return to, true
+	}
+	if f := wordBehind(tokens, at, "finger"); f > 0 && after(tokens, f, 1).in("tips", "tip", "ends", "nails", "nail") {
+		return f + 2, i > 0 && clauseHasVerb(tokens, i)
 	}
 	h := d.toolHead(tokens, at)
 	if i == 0 && h >= 0 && h <= 4 && d.implement(&tokens[h]) && after(tokens, h, 1).human() && after(tokens, h, 2).isVerb() {
@@ -110,6 +113,9 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	}
 	if g := partOf(tokens, h); g >= 0 && (d.implement(&tokens[g]) || tokens[g].in("paper", "water", "milk", "egg", "salt", "oil", "foil") || tokens[g].kind.Food() && verb >= 0 && d.treats(tokens[verb].stem)) && verb >= 0 {
 		return g + 1, true
+	}
+	if tokens[h].kind.Food() && d.coatedWith(tokens, h, verb) {
+		return h + 1, true
 	}
 	if verb >= 0 && tokens[verb].in("equipped", "connected", "associated", "concerned", "enter", "avoid", "filled", "provided", "faced", "agree", "deal") || verb >= 0 && tokens[verb].norm == "covered" && tokens[h].kind != lexicon.Cloth && !tokens[h].in("paper", "foil", "film", "clingfilm", "lid", "plate", "cling") || verb < 0 && len(tokens) > 14 {
 		return 0, false // what a thing has or has to do with; only a note leaves out its verb
@@ -148,6 +154,10 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 		return prev.norm == "up" && !tokens[h].in("water", "cloth", "mop", "sponge")
 	case prev.norm == "up" && tokens[verb].in("come", "came", "end", "ended", "ends", "keep", "kept", "catch", "caught", "put", "fed", "went", "was", "met"):
 		return true // "ended up with"
+	case verb > start+1 && tokens[verb-1].norm == "to" && tokens[verb-2].norm == "enough":
+		return true // "tender enough to cut with a fork"
+	case tokens[h].norm == "water" && tokens[verb].in("blended", "blend", "mixed", "combined", "blitzed", "whizzed"):
+		return true // what went in
 	case verb > start && tokens[verb-1].in("could", "can") && tokens[verb].in("cut", "eat", "scoop", "break"):
 		return true // "you could cut it with a spoon": how tender it was
 	case verb > start && tokens[verb-1].in("like", "liked", "love", "hate", "enjoy", "enjoyed", "mind"):
@@ -155,11 +165,11 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 	case tokens[verb].in("did", "made", "make", "was", "were", "left"):
 		return !tool
 	case tokens[verb].norm == "went":
-		return tokens[verb+1].norm != "at"
+		return !tokens[verb+1].in("at", "over", "through", "round", "around") || !tool
 	case tokens[verb].norm == "tasted":
 		return !tokens[h].in("spoon", "spoons", "teaspoon", "finger")
 	}
-	return tokens[verb].in("had", "has", "have", "serve", "served", "eat", "eating", "ate", "go", "is", "are", "came", "help", "helped", "started", "happy", "pleased", "looked", "began", "waited", "sat")
+	return tokens[verb].in("had", "has", "have", "serve", "served", "eat", "eating", "ate", "go", "is", "are", "came", "help", "helped", "started", "happy", "pleased", "looked", "began", "waited", "sat", "sits", "sit", "sitting", "stands")
 }
 
 // gaveWay reports whether the verb at token v tells of the food what it let be
@@ -235,6 +245,11 @@ func (d means) toolHead(tokens []token, i int) int {
 			return j
 		}
 	}
+	for j := i + 2; j < len(tokens)-1 && j <= i+3 && j != h; j++ {
+		if tokens[j].kind == lexicon.Tool && tokens[j-1].tagIn("DT", "PRP$") && tokens[j+1].tagIn("DT", "RB") {
+			return j // "with a ladle every so often"
+		}
+	}
 	if h >= 0 && tokens[h].norm == "afterwards" && h > i+1 {
 		return h - 1
 	}
@@ -285,176 +300,9 @@ func (d means) treats(stem string) bool {
 	return false
 }
 
-// withinTool matches cooking in something that shapes the method: "in a dry
-// pan", "in a colander", not "in the oven".
-func (d means) withinTool(tokens []token, i int) bool {
-	h := objectHead(tokens, i)
-	if h >= 0 && h-i <= 3 && tokens[h].in("blender", "processor", "microwave", "mixer", "bread-maker") {
-		for j := clauseStart(tokens, i); j < i; j++ {
-			if tokens[j].in("made", "did", "done", "mixed") {
-				return true
-			}
-		}
-	}
-	if h < 0 || h-i > 4 || !d.cooking(tokens, i) && !d.stood(tokens, i) {
-		return false
-	}
-	if tokens[h].kind == lexicon.Tool && after(tokens, h, 1).norm == "of" {
-		for n := 2; n <= 4; n++ {
-			if after(tokens, h, n).in("water", "ice") {
-				return true // "in a pan of simmering water"
-			}
-		}
-	}
-	if !d.cooking(tokens, i) {
-		return false
-	}
-	if tokens[h].in("water") && h-i > 1 && (tokens[h-1].isAdj() || tokens[h-1].in("simmering", "boiling", "running")) {
-		return true
-	}
-	if tokens[h].in("pestle", "colander", "blender", "processor", "microwave", "steamer", "sieve", "wok", "mortar", "bag", "cloth", "jar", "mixer", "freezer-bag", "bain-marie", "muslin", "teatowel", "towel", "spinner", "towels", "ring", "circles", "film", "clingfilm", "paper", "greaseproof", "foil", "squares", "lines", "rows", "batches") {
-		return true
-	}
-	return tokens[h].kind == lexicon.Tool && tokens[h].in("pan", "frying", "dish", "tin") && h-i >= 3 && tokens[h-1].isAdj()
-}
-
-// cookedOn matches "on kitchen roll", "on a rack", "on a damp cloth".
-func (d means) cookedOn(tokens []token, i int) bool {
-	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 {
-		return false
-	}
-	if d.laidOn(tokens, i, h) {
-		return true
-	}
-	if !d.cooking(tokens, i) {
-		return false
-	}
-	if h-i > 1 && (tokens[h-1].isAdj() || tokens[h-1].in("bare", "floured", "oiled", "damp")) && tokens[h].in("board", "plate", "worktop", "surface", "slab", "stone", "ring", "gas", "tray") {
-		return true // which one is told: "on a cold plate"
-	}
-	if tokens[h].norm == "side" && tokens[i+1].in("its", "their") {
-		return true // "cut it on its flat side"
-	}
-	return tokens[h].in("flame", "fire", "coals", "embers", "griddle", "newspaper", "slicer", "mandolin", "mandoline", "scales", "slab", "holes", "roll", "paper", "rack", "towel", "towels", "cloth", "bed", "trivet", "grater", "hook", "parchment", "hooks", "skewers", "setting", "pulse", "stand")
-}
-
-// past matches what food went through, under, between or off: "through a
-// sieve", "under the tap", "off the heat".
-func (d means) past(tokens []token, i int) (int, bool) {
-	t, h := &tokens[i], objectHead(tokens, i)
-	switch {
-	case t.norm == "off" && h > 0 && tokens[h].in("spoon", "teaspoon"):
-		return h + 1, d.cooking(tokens, i) && clauseHasVerb(tokens, i) && !tokens[i-1].in("dropped", "drops", "drop", "fell", "slid", "dripped")
-	case t.norm == "off":
-		return d.offHeat(tokens, i)
-	case h < 0:
-		return 0, false
-	case tokens[h].norm == "grain" && h-i == 2:
-		return h + 1, d.cooking(tokens, i) // "sliced across the grain"
-	case t.norm == "under" && tokens[h].norm == "water" && tokens[i+1].in("running", "cold", "warm"):
-		return h + 1, d.cooking(tokens, i) && !cooledBurn(tokens, i)
-	case t.norm == "across":
-		return 0, false
-	case t.norm == "through" && h-i <= 4 && tokens[h].in("sieve", "strainer", "colander", "muslin", "ricer", "mouli"):
-		return h + 1, true
-	case t.norm == "under" && tokens[h].norm == "bowl" && tokens[h-1].in("upturned", "upside-down", "inverted"):
-		return h + 1, true
-	case t.norm == "under" && h-i <= 4 && d.restedUnder(tokens, i, h):
-		return h + 1, true
-	case t.norm == "under" && tokens[h].in("board", "bowl", "lid", "ramekins", "ramekin", "tin", "tray", "dish"):
-		return 0, false // "a damp cloth under my board": where, to keep it still
-	case t.norm == "between" && tokens[h].kind == lexicon.Tool && tokens[h].norm != "spoons":
-		return 0, false // "shared it between the tins"
-	case partOf(tokens, h) >= 0 && d.cooking(tokens, i):
-		g := partOf(tokens, h)
-		return g + 1, d.implement(&tokens[g]) // "under a circle of baking paper"
-	case t.norm == "under" && h-i <= 5 && tokens[h].in("tap") && clauseHasVerb(tokens, i):
-		return h + 1, !cooledBurn(tokens, i)
-	case h-i > 5 || !d.cooking(tokens, i):
-		return 0, false
-	}
-	return h + 1, tokens[h].kind == lexicon.Tool && !tokens[h].in("oven", "grill", "hob") || tokens[h].kind == lexicon.Cloth || tokens[h].in("paper", "foil", "film", "clingfilm", "finger", "fingers", "palm", "hands", "palms")
-}
-
-// cooledBurn reports whether a hand was held under the tap, or the tap is only
-// where something went.
-func cooledBurn(tokens []token, i int) bool {
-	for j := clauseStart(tokens, i); j < i; j++ {
-		if tokens[j].kind == lexicon.Body || tokens[j].in("it", "went", "get", "got", "goes", "go", "mark", "burn", "blister", "ow", "ouch") {
-			return true
-		}
-	}
-	for j := i - 1; j >= 0 && j >= i-reach; j-- {
-		if tokens[j].kind == lexicon.Body || tokens[j].in("mark", "burn", "blister", "scald") {
-			return tokens[i-1].in("them", "it") // "my hands were warm … run them under the tap"
-		}
-	}
-	return false
-}
-
-// offHeat matches what was done away from the heat: "stirred in off the heat",
-// "the juice went in off the heat". To take a pan off it is a step.
-func (d means) offHeat(tokens []token, i int) (int, bool) {
-	at := i + 1
-	if after(tokens, i, 1).norm == "the" {
-		at++
-	}
-	if at >= len(tokens) || !tokens[at].in("heat", "flame", "gas", "hob", "ring", "boil") {
-		return 0, false
-	}
-	for j := i - 1; j >= clauseStart(tokens, i); j-- {
-		if !tokens[j].isVerb() && !tokens[j].card.works {
-			continue
-		}
-		switch tokens[j].stem {
-		case "took", "take", "taken", "pull", "lift", "move", "came", "come", "get", "got", "remov", "slid", "slide", "whip", "keep", "kept":
-			return 0, false
-		case "went", "go", "goe":
-			return at + 1, tokens[i-1].in("in", "on")
-		}
-		return at + 1, d.cooking(tokens, i) || tokens[j].in("stand", "sit", "stood", "sat")
-	}
-	return at + 1, i > 0 && tokens[i-1].norm == "," && d.technique(tokens, max(0, i-reach), i)
-}
-
-// fromHand matches from where something was let fall: "from a height", "poured
-// from a jug", "dropped from a spoon".
-func (d means) fromHand(tokens []token, i int) (int, bool) {
-	if after(tokens, i, 1).in("a", "the") && after(tokens, i, 2).norm == "height" {
-		return i + 3, true
-	}
-	if after(tokens, i, 1).in("up", "high", "higher") && after(tokens, i, 2).in("high", "up") || after(tokens, i, 1).norm == "above" && after(tokens, i, 2).pause() {
-		return i + 3, d.cooking(tokens, i)
-	}
-	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop", "cup", "mug", "saucer", "bag", "carton", "packet") {
-		return 0, false
-	}
-	for j := clauseStart(tokens, i); j < i; j++ {
-		switch tokens[j].stem {
-		case "pip", "pipe", "squeez", "squirt":
-			return h + 1, tokens[j].isVerb()
-		case "pour", "slid", "slip", "drop", "drip", "drizzl", "trickl", "spoon", "tip":
-			return h + 1, tokens[j].isVerb()
-		}
-	}
-	return 0, false
-}
-
 // withNone matches the tool that was done without, told by itself: ", no machine".
 func (d means) withNone(tokens []token, i int) bool {
 	n := after(tokens, i, 2)
-	return i > 0 && after(tokens, i, 1).in("machine", "mixer", "whisk", "blender", "processor", "cutter") && (n.norm == "" || n.pause() || n.joins() || n.in("and", "so", "just")) &&
+	return i > 0 && after(tokens, i, 1).in("machine", "mixer", "whisk", "blender", "processor", "cutter", "cutters", "scales", "thermometer", "timer", "gadgets", "stirring", "churning", "churn", "kneading", "knead", "peeking", "lid", "rolling", "sieve", "tin") && (n.norm == "" || n.pause() || n.joins() || n.in("and", "so", "just")) &&
 		(tokens[i-1].pause() || clauseHasVerb(tokens, i) && !tokens[i-1].isVerb())
-}
-
-// stood reports whether something was stood or left in the clause of token i.
-func (d means) stood(tokens []token, i int) bool {
-	for j := clauseStart(tokens, i); j < i; j++ {
-		if tokens[j].in("sat", "sit", "stood", "stand", "standing", "left", "kept") {
-			return true
-		}
-	}
-	return false
 }

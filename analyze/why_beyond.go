@@ -262,27 +262,20 @@ func faultNoted(tokens []token, i int) bool {
 	if i < 2 || i+2 >= len(tokens) || !tokens[i].in(":", "-", "--", "–", ",") {
 		return false
 	}
-	amiss := func(from, to int) bool {
-		for j := max(0, from); j+1 < to && j+1 < len(tokens); j++ {
-			t := &tokens[j]
-			if t.norm == "too" && tokens[j+1].in("long", "early", "late", "soon", "hot", "cold", "cool", "high", "low", "fast", "quick", "much", "many", "little", "few", "big", "small", "full", "wet", "dry", "thick", "thin") {
-				return true
-			}
-			if t.in("not", "n't") && (tokens[j+1].norm == "enough" || after(tokens, j, 2).norm == "enough" || tokens[j+1].in("hot", "smoking", "greased", "floured", "lined", "sealed", "stirred", "drained", "risen", "rested", "proved", "preheated", "chilled", "soaked", "rinsed")) {
-				return true
-			}
-		}
+	from, to := besideMark(tokens, i)
+	if tokens[i+1].in("and", "but", "so", "or", "because", "which", "just") || tokens[from].in("and", "but", "if", "when") {
 		return false
 	}
-	fault := func(from, to int) bool {
-		for j := max(0, from); j < to && j < len(tokens); j++ {
-			if tokens[j].faulty() || tokens[j].in("cracked", "sunken", "curdled", "shrunk", "lumps", "spilled", "leaked") {
-				return true
-			}
-		}
-		return false
-	}
-	from, to := max(0, i-8), min(len(tokens), i+8)
+	before, behind := overdone(tokens, from, i), overdone(tokens, i+1, to)
+	left := before && faultyIn(tokens, i+1, to)
+	right := behind && faultyIn(tokens, from, i) && tokens[i+1].tagIn("VBN", "VBD", "IN", "RB", "NN", "NNS", "JJ")
+	return (left || right) && !(before && behind)
+}
+
+// besideMark returns where the pieces before and behind the mark at token i
+// begin and end, at most a few words away.
+func besideMark(tokens []token, i int) (from, to int) {
+	from, to = max(0, i-8), min(len(tokens), i+8)
 	for j := i - 1; j >= from; j-- {
 		if tokens[j].pause() {
 			from = j + 1
@@ -295,12 +288,32 @@ func faultNoted(tokens []token, i int) bool {
 			break
 		}
 	}
-	if tokens[i+1].in("and", "but", "so", "or", "because", "which") || tokens[from].in("and", "but", "if", "when") {
-		return false
+	return from, to
+}
+
+// overdone reports whether something between two tokens was too much or too
+// little: "too long", "not hot enough", "not drained".
+func overdone(tokens []token, from, to int) bool {
+	for j := from; j+1 < to; j++ {
+		t := &tokens[j]
+		if t.norm == "too" && tokens[j+1].in("long", "early", "late", "soon", "hot", "cold", "cool", "high", "low", "fast", "quick", "much", "many", "little", "few", "big", "small", "full", "wet", "dry", "thick", "thin") {
+			return true
+		}
+		if t.in("not", "n't") && (tokens[j+1].norm == "enough" || after(tokens, j, 2).norm == "enough" || tokens[j+1].in("hot", "smoking", "greased", "floured", "lined", "sealed", "stirred", "drained", "risen", "rested", "proved", "preheated", "chilled", "soaked", "rinsed")) {
+			return true
+		}
 	}
-	left := amiss(from, i) && fault(i+1, to)
-	right := fault(from, i) && amiss(i+1, to) && tokens[i+1].tagIn("VBN", "VBD", "IN", "RB", "NN", "NNS", "JJ")
-	return (left || right) && !(amiss(from, i) && amiss(i+1, to)) && tokens[i+1].norm != "just"
+	return false
+}
+
+// faultyIn reports whether a fault of the food is told between two tokens.
+func faultyIn(tokens []token, from, to int) bool {
+	for j := from; j < to; j++ {
+		if tokens[j].faulty() || tokens[j].in("cracked", "sunken", "curdled", "shrunk", "lumps", "spilled", "leaked") {
+			return true
+		}
+	}
+	return false
 }
 
 // verbalEnd reports whether "was" or "is" with a verb in -ing follows within a
