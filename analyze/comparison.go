@@ -92,6 +92,9 @@ func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
 			}
 		case underHeading(tokens, i) != "":
 			add(i, i+1, underHeading(tokens, i))
+		case !taken[i] && d.hinted(tokens, i, found).to > 0:
+			f := d.hinted(tokens, i, found)
+			add(i, f.to, f.sense)
 		case feltAt(tokens, i).to > 0:
 			f := feltAt(tokens, i)
 			add(i, f.to, f.sense)

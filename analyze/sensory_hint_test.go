@@ -1,0 +1,42 @@
+package analyze
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// TestWhatIsAQualityOnlyHere pins words that tell of taste, tooth or eye only by
+// their place, each beside a sentence where they do not. Our own sentences.
+func TestWhatIsAQualityOnlyHere(t *testing.T) {
+	for _, c := range []struct{ rule, text, want string }{
+		{"heat that arrives", "The heat creeps up on you.", "heat=taste"},
+		{"heat of a spice", "The heat of the horseradish was too much.", "heat=taste"},
+		{"hardly any", "There was hardly any heat.", "heat=taste"},
+		{"heat of the hob", "I turned the heat down and the heat came up slowly.", ""},
+		{"heat through a cloth", "The heat came straight through the towel.", ""},
+		{"a flavour that is shy", "The mustard was timid.", "timid=taste"},
+		{"a person who is shy", "My cousin was shy.", ""},
+		{"a flavour behind", "It was meaty with thyme behind.", "meaty=taste | thyme=taste"},
+		{"a thing behind", "I left the thyme behind.", ""},
+		{"one of the tastes", "It tasted milky, vanilla, a bit sweet.", "milky=taste | vanilla=taste | sweet=taste"},
+		{"what went in", "I added milk, vanilla and sugar.", ""},
+		{"tart in a note", "Tart, then creamy.", "Tart=taste | creamy=texture"},
+		{"a tart", "I made a lemon tart.", ""},
+		{"not set", "The middle was a bit jelly.", "jelly=texture"},
+		{"a jelly", "I made a jelly.", ""},
+		{"peas in the mouth", "The peas popped.", "popped=texture"},
+		{"what was done to them", "I popped them in the oven.", ""},
+		{"what was heard at the bite", "They made a noise when you bite.", "made a noise=texture"},
+		{"what a tool does", "I made noise with the pans.", ""},
+		{"orange as a colour", "Beads of orange fat.", "orange=appearance"},
+		{"orange as a fruit", "I squeezed the orange.", ""},
+		{"what went down", "The middle dipped.", "dipped=appearance"},
+		{"what was dipped", "I dipped the chips.", ""},
+		{"the colour it was taken to", "I took it to the colour of an old penny.", "colour of an old penny=appearance"},
+		{"the colour of a thing", "The colour of the sauce changed.", ""},
+	} {
+		assert.Equal(t, c.want, strings.Join(sensedIn(t, c.text), " | "), "%s: %s", c.rule, c.text)
+	}
+}
