@@ -50,6 +50,9 @@ func (d means) at(tokens []token, i int) (int, bool) {
 	if i+2 < len(tokens) && tokens[i+1].norm == "side" && sideUp(tokens, i) {
 		return i + 3, true
 	}
+	if i > 0 && after(tokens, i, 1).in("end", "side") && after(tokens, i, 2).norm == "first" && !tokens[i].tagIn("DT", "PRP$", "IN") && !tokens[i-1].tagIn("DT", "PRP$") {
+		return i + 3, d.cooking(tokens, i) || d.workedBefore(tokens, i, "fed", "feed", "put", "went", "laid", "lower") // "thin end first"
+	}
 	if i+2 < len(tokens) && tokens[i].word && tokens[i+1].norm == "by" && tokens[i+2].norm == tokens[i].norm && tokens[i].norm != "side" {
 		return i + 3, true // "bit by bit", "spoon by spoon"
 	}
@@ -120,7 +123,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return i + 2, after(tokens, i, 1).norm == "cross"
 	case "crisscross", "criss-cross", "one-handed", "onehanded", "two-handed", "bare-handed", "barehanded":
 		return i + 1, d.cooking(tokens, i) || d.deed(tokens, i)
-	case "slow", "slowly", "fast", "hard", "hot", "steady", "gentle", "careful":
+	case "slow", "slowly", "fast", "hard", "hot", "steady", "gentle", "careful", "gradual", "tight", "even", "thorough":
 		if to, ok := d.lowThenHigh(tokens, i); ok {
 			return to, true
 		}
@@ -137,7 +140,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 			return to, true
 		}
 		return i + 2, after(tokens, i, 1).norm == "heat" && i > 0 && !tokens[i-1].in("a", "on", "over", "the", "too") && d.cooking(tokens, i)
-	case "on", "over", "at":
+	case "on", "at":
 		if to, ok := d.onOrOver(tokens, i); ok {
 			return to, true
 		}
@@ -150,9 +153,25 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		if after(tokens, i, 1).norm == "left" && after(tokens, i, 2).norm == "to" && after(tokens, i, 3).norm == "right" {
 			return i + 4, true
 		}
+		if to, ok := d.fromMiddle(tokens, i); ok {
+			return to, true
+		}
 		return d.fromHand(tokens, i)
 	case "like":
 		return d.likeSomebody(tokens, i)
+	case "freehand", "free-hand":
+		return i + 1, d.cooking(tokens, i) || d.deed(tokens, i)
+	case "again", "over":
+		if after(tokens, i, 1).norm == "and" && after(tokens, i, 2).norm == tokens[i].norm {
+			return i + 3, d.technique(tokens, clauseStart(tokens, i), i) && d.bySomebody(tokens, i)
+		}
+		if tokens[i].norm == "again" {
+			return 0, false
+		}
+		if to, ok := d.onOrOver(tokens, i); ok {
+			return to, true
+		}
+		return d.spread(tokens, i)
 	case "non", "non-stop", "nonstop":
 		return min(i+2, len(tokens)), d.keptUp(tokens, i)
 	case "the", "how":
@@ -164,7 +183,7 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 		return d.insteadOf(tokens, i)
 	case "no":
 		return i + 2, d.withNone(tokens, i)
-	case "uncovered", "lid", "guard", "upside", "inside", "stood", "standing":
+	case "uncovered", "covered", "lid", "guard", "upside", "inside", "stood", "standing":
 		return d.state(tokens, i)
 	case "finger", "fingers", "fingertips", "tips", "thumb", "thumbs", "knuckles", "hands", "face", "palms", "wrist", "wrists", "elbows", "bowl", "pan", "tin", "knife", "spoon", "handle", "handles", "blade", "point":
 		return d.held(tokens, i)

@@ -76,6 +76,9 @@ func (d means) insteadOf(tokens []token, i int) (int, bool) {
 	if i == 0 || !(to.norm == "instead" && of.norm == "of" || to.norm == "rather" && of.norm == "than") {
 		return 0, false
 	}
+	if d.insteadOfTool(tokens, i) {
+		return clauseEnd(tokens, i), true
+	}
 	v := after(tokens, i, 2)
 	if !(v.tag == "VBG" || v.card != nil && v.card.works && strings.HasSuffix(v.norm, "ing")) || v.in("using", "putting", "leaving", "taking", "reducing") || !(v.card.works || v.in("trusting", "guessing", "relying", "sawing", "pulling", "pushing", "dragging", "buying")) {
 		return 0, false
@@ -86,6 +89,16 @@ func (d means) insteadOf(tokens []token, i int) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// insteadOfTool matches the tool that was left for another way: "with his wrist
+// instead of a slice", "stretched it rather than the rolling pin".
+func (d means) insteadOfTool(tokens []token, i int) bool {
+	h := objectHead(tokens, i+1)
+	if h < 0 || h-i > 5 || !(tokens[h].in("machine", "pin", "mixer", "blender", "processor", "whisk", "knife", "spoon", "fork", "hands", "hand", "scissors", "grater", "brush", "cutter", "scales", "masher", "spatula", "tongs", "mandolin", "mandoline", "microwave")) {
+		return false
+	}
+	return d.technique(tokens, clauseStart(tokens, i), i) && d.bySomebody(tokens, i) && !d.wished(tokens, i)
 }
 
 // befalls reports whether a verb in -ing is something that happens to the food

@@ -103,7 +103,7 @@ func (d means) cutDown(tokens []token, i int) (int, bool) {
 	if after(tokens, i, 1).in("first", "under", "up") && !tokens[i].in("skin", "fat", "seam", "rind") {
 		return 0, false
 	}
-	if tokens[i-1].tagIn("DT", "PRP$") || tokens[i-1].in("and", "wiped", "wipe", "fell") {
+	if tokens[i-1].tagIn("DT", "PRP$") || tokens[i-1].in("and", "wiped", "wipe", "fell", "over") {
 		return 0, false
 	}
 	to := i + 2
@@ -111,4 +111,17 @@ func (d means) cutDown(tokens []token, i int) (int, bool) {
 		to++
 	}
 	return to, d.technique(tokens, max(0, i-reach), i) || d.workedBefore(tokens, i, "laid", "lay", "put", "went", "place", "start", "set")
+}
+
+// fromMiddle matches where on the food the hand began and which way it went:
+// "rolled it from the middle out".
+func (d means) fromMiddle(tokens []token, i int) (int, bool) {
+	if !after(tokens, i, 1).in("the", "middle", "centre") {
+		return 0, false
+	}
+	h := wordBehind(tokens, i, "middle", "centre", "center", "outside", "inside", "edge", "edges", "bottom", "top", "side", "sides")
+	if h < 0 || !after(tokens, h, 1).in("out", "outwards", "outward", "in", "inwards", "up", "upwards", "down") || after(tokens, h, 2).tagIn("DT", "NN") {
+		return 0, false
+	}
+	return h + 2, d.technique(tokens, clauseStart(tokens, i), i) || d.workedBefore(tokens, i, "work", "crimp", "pat", "flatten", "smooth", "spread", "push")
 }

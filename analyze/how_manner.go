@@ -21,6 +21,9 @@ func (d means) flat(tokens []token, i int) (int, bool) {
 		return i + 1, d.technique(tokens, max(0, i-reach), i) && !d.told(tokens, i-1)
 	}
 	switch t.norm {
+	case "gentle", "careful", "gradual", "tight", "even", "thorough", "steady":
+		// "fold it in gentle", "did it dead careful"
+		return i + 1, (n.pause() || n.norm == "" || n.in("so", "because", "cos", "till", "until", "and")) && d.bareManner(tokens, i)
 	case "fast":
 		return i + 1, !n.isNoun() && !tokens[i-1].in("too", "so") && d.flatBehind(tokens, i, 4)
 	case "slow":
@@ -56,6 +59,21 @@ func (d means) flatBehind(tokens []token, i, back int) bool {
 			return true
 		}
 		return false
+	}
+	return false
+}
+
+// bareManner reports whether an adverb without its ending at token i belongs to
+// what somebody did to "it" or "them" right before.
+func (d means) bareManner(tokens []token, i int) bool {
+	for j := i - 1; j > 0 && j >= i-4; j-- {
+		if tokens[j].in("it", "them", "em", "'em") {
+			v := &tokens[j-1]
+			return (v.card.works && !v.isNoun() || v.in("did", "done", "do", "doing")) && (j == 1 || !tokens[j-2].in("makes", "keep", "keeps", "made"))
+		}
+		if !(tokens[j].isAdv() || tokens[j].tagIn("RP", "IN") || tokens[j].in("dead", "real", "proper", "well", "nice", "and", "slow", "right", "in")) {
+			return false
+		}
 	}
 	return false
 }

@@ -35,7 +35,9 @@ func (d means) medium(tokens []token, i int) bool {
 	}
 	m := -1
 	switch tokens[v].stem {
-	case "poach", "stew", "brais", "simmer", "cook", "bake", "roast", "marinad", "marin", "brine", "cure", "pickl", "boil", "infus", "finish":
+	case "cur", "salt":
+		m = wordBehind(tokens, i, "salt", "sugar", "brine", "vinegar")
+	case "poach", "stew", "brais", "simmer", "cook", "bake", "roast", "marinad", "marin", "brine", "pickl", "boil", "infus", "finish":
 		m = wordBehind(tokens, i, "milk", "stock", "broth", "wine", "cider", "beer", "ale", "stout", "cream", "juice", "syrup", "vinegar", "brine", "buttermilk", "yoghurt", "yogurt", "marinade", "honey", "tea", "whey", "liquor", "oil", "butter", "ghee", "lard", "dripping", "fat", "goosefat", "dashi", "milkwater")
 	case "soak", "steep", "plump", "rehydr", "hydrat", "bloom", "sponge":
 		m = wordBehind(tokens, i, "water", "milk", "stock", "wine", "juice", "tea", "vinegar", "brine", "buttermilk", "rum", "brandy", "sherry", "whisky", "coffee", "cider", "syrup", "oil", "butter", "ghee", "cream", "orange", "lemonade", "beer")
@@ -77,6 +79,8 @@ func (d means) coatedWith(tokens []token, h, verb int) bool {
 	switch tokens[verb].stem {
 	case "cover", "sprinkl", "scatter", "hid", "disguis":
 		return t.in("crumbs", "breadcrumbs", "flour", "sugar", "icing", "oil", "butter", "cocoa", "cream", "seeds", "salt", "water", "egg", "cheese", "semolina", "oats", "coconut")
+	case "stuck", "stick", "glu", "glue":
+		return t.in("egg", "water", "icing", "honey", "jam", "butter", "paste", "milk", "chocolate")
 	case "bake", "roast", "toast", "toss", "fri", "fry", "grill", "drizzl", "baste", "mist", "spray", "smear", "slather", "paint", "wet", "damp", "moisten", "let", "soften":
 		return t.in("oil", "butter", "ghee", "lard", "dripping", "fat", "milk", "water", "egg", "honey", "syrup", "marg", "spray")
 	}

@@ -183,6 +183,8 @@ func (d means) past(tokens []token, i int) (int, bool) {
 		return h + 1, true
 	case t.norm == "under" && tokens[h].in("board", "bowl", "lid", "ramekins", "ramekin", "tin", "tray", "dish"):
 		return 0, false // "a damp cloth under my board": where, to keep it still
+	case t.in("between", "under") && tokens[h].in("plates", "plate", "boards", "trays", "tins", "tin", "weight", "weights", "brick", "pan", "book", "books") && d.workedBefore(tokens, i, "press", "squash", "flatten", "sandwich", "squeez"):
+		return h + 1, true // "pressed it between two plates"
 	case t.norm == "between" && tokens[h].kind == lexicon.Tool && tokens[h].norm != "spoons":
 		return 0, false // "shared it between the tins"
 	case partOf(tokens, h) >= 0 && d.cooking(tokens, i):
@@ -247,7 +249,7 @@ func (d means) fromHand(tokens []token, i int) (int, bool) {
 		return i + 3, d.cooking(tokens, i)
 	}
 	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "scoop", "cup", "mug", "saucer", "bag", "carton", "packet") {
+	if h < 0 || h-i > 4 || !tokens[h].in("jug", "spoon", "teaspoon", "ladle", "bottle", "teapot", "fork", "whisk", "scoop", "cup", "mug", "saucer", "bag", "carton", "packet") {
 		return 0, false
 	}
 	from := clauseStart(tokens, i)

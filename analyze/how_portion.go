@@ -10,11 +10,17 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if h := objectHead(tokens, i); h >= 0 && h-i <= 4 && tokens[h].in("stream", "trickle", "spiral", "pattern", "motion", "movement", "figure", "figures", "loop", "loops", "swirl", "zigzag", "eight", "fashion", "manner") && (d.cooking(tokens, i) || d.deed(tokens, i)) {
 		return clauseEnd(tokens, i), true // the path of the hand
 	}
-	if v := workBefore(tokens, i); v >= 0 && tokens[v].in("went", "goes", "turned") && v+1 < i && tokens[v+1].in("brittle", "into", "hard", "soft", "stringy", "cloudy", "solid") {
-		return 0, false // "a drip of it went brittle in cold water": what became of it
+	if becameIn(tokens, i) {
+		return 0, false
 	}
 	if d.withinTool(tokens, i) || d.workedIn(tokens, i) || d.bathed(tokens, i) || d.medium(tokens, i) || d.arranged(tokens, i) {
 		return clauseEnd(tokens, i), true
+	}
+	if next(1).in("one", "the") && next(2).in("one", "same", "direction") && (next(2).norm == "direction" || next(3).norm == "direction") {
+		return i + 3, d.cooking(tokens, i)
+	}
+	if h := wordBehind(tokens, i, "gloves", "goggles", "mitts"); h > 0 {
+		return h + 1, d.cooking(tokens, i) || d.workedBefore(tokens, i, "deseed", "handl", "chop", "did")
 	}
 	if next(1).in("one", "1") && next(2).in("piece", "pull", "movement", "sweep") && clauseHasVerb(tokens, i) && !d.told(tokens, i) && (tokens[i-1].in("off", "out", "over", "up") || d.cooking(tokens, i)) {
 		return i + 3, !clauseHas(tokens, clauseStart(tokens, i), "came", "comes", "slid", "landed", "fell", "turned", "is", "was", "were")
@@ -29,6 +35,20 @@ func (d means) within(tokens []token, i int) (int, bool) {
 		return i + 3, d.cooking(tokens, i) || d.workedBefore(tokens, i, "laid", "lay", "set", "lined", "did", "put") // "in order of size"
 	}
 	return i + 3, next(1).norm == "a" && (next(2).in("claw", "bridge") || next(3).in("claw", "bridge"))
+}
+
+// becameIn reports whether "in" at token i belongs to a drop that was tried in
+// water: "a drip of it went brittle in cold water", "a drop in cold water set".
+func becameIn(tokens []token, i int) bool {
+	if i > 1 && tokens[i-1].in("drop", "drip", "blob") && tokens[i-2].tag == "DT" && clauseStart(tokens, i) >= i-3 {
+		return true
+	}
+	for j := i - 1; j >= max(0, i-3); j-- {
+		if tokens[j].in("went", "goes", "turned") {
+			return tokens[j+1].in("brittle", "into", "hard", "soft", "stringy", "cloudy", "solid")
+		}
+	}
+	return false
 }
 
 // atATime matches how much went in at once: "a bit at a time", "one after the

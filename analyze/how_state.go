@@ -7,8 +7,11 @@ import "saywhy/lexicon"
 func (d means) state(tokens []token, i int) (int, bool) {
 	t, next := &tokens[i], func(n int) *token { return after(tokens, i, n) }
 	switch t.norm {
-	case "uncovered":
-		return i + 1, i > 0 && tokens[i-1].norm == "," && d.cooking(tokens, i-2)
+	case "covered", "uncovered":
+		if i > 1 && tokens[i-1].in("it", "them") && tokens[i-2].in("cooked", "cook", "baked", "bake", "simmered", "simmer", "roasted", "roast", "steamed", "steam", "braised", "rested", "chilled", "proved") {
+			return i + 1, !after(tokens, i, 1).in("in", "with")
+		}
+		return i + 1, t.norm == "uncovered" && i > 0 && tokens[i-1].norm == "," && d.cooking(tokens, i-2)
 	case "lid", "guard":
 		return d.lid(tokens, i)
 	case "upside", "inside":

@@ -169,6 +169,19 @@ func mannersToldOtherwise() []carrier {
 		{"few", "I fried few at one time."},
 		{"topping", "Simmered an hour, topping up whenever it looked dry."},
 		{"no", "I made the bread, no scales."},
+		// Ways without their ending, ends first, and what was left for them.
+		{"gentle", "I folded the whites into it and stirred it gentle."},
+		{"careful", "He did it dead careful."},
+		{"thin", "I fed the leeks in thin end first."},
+		{"over", "We kneaded and folded the dough over and over."},
+		{"from", "I rolled the pastry from the middle out."},
+		{"between", "She pressed the tofu between two plates."},
+		{"with", "I stuck the lids together with egg."},
+		{"instead", "I creamed the butter instead of the mixer."},
+		{"used", "I used the back of a spoon."},
+		{"in", "I stirred it in one direction."},
+		{"covered", "I baked it covered for an hour."},
+		{"freehand", "She iced the cake, did it freehand."},
 	}
 }
 
@@ -244,6 +257,10 @@ func noManners() []carrier {
 		{"what went in", "I blended the cashews with water."},
 		{"a setting amiss", "The oven was too low then too hot."},
 		{"company", "She sits with a glass of water."},
+		{"a step", "I cut a flat side first."},
+		{"a result", "They covered it."},
+		{"a result", "It rose over and over the tin."},
+		{"a quality", "The icing was even."},
 	}
 }
 

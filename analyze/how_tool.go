@@ -37,6 +37,11 @@ func (d means) used(tokens []token, i int) (int, bool) {
 	if after(tokens, at, 1).norm == "finger" && after(tokens, at, 2).in("tips", "tip") {
 		return at + 3, true
 	}
+	if h >= 0 && h-at <= 4 {
+		if g := partOf(tokens, h); g >= 0 && d.implement(&tokens[g]) && !tokens[g].in("water", "paper") {
+			return g + 1, true // "used the back of a spoon"
+		}
+	}
 	return clauseEnd(tokens, i), h >= 0 && h-i <= 6 && d.implement(&tokens[h]) && !tokens[h].in("oven", "hob", "fridge", "freezer", "grill") && d.toWorkWith(tokens, h)
 }
 
@@ -142,7 +147,7 @@ func (d means) otherWith(tokens []token, i, h, verb int) bool {
 		return true // "it fell apart when I pushed it with a fork": how tender
 	case h > 0 && tokens[h].in("stick", "sticks", "leaf", "pod") && tokens[h-1].kind.Food():
 		return true // "a cinnamon stick" is an ingredient
-	case prev.norm == "together" && tool && verb >= 0:
+	case prev.norm == "together" && verb >= 0 && (tool || tokens[verb].in("stuck", "stick", "glued", "held", "hold", "sealed", "bound", "pressed", "fastened", "tied", "pinned") && tokens[h].kind != lexicon.Person && tokens[h].tag != "PRP"):
 		return false // "brought it together with a knife"
 	case prev.in("happy", "pleased", "along", "together", "fun", "wrong", "greedy", "careful"), noWork(tokens, i, verb):
 		return true
