@@ -11,11 +11,13 @@ import (
 // danger by itself, but is one together with what stands beside it or was told
 // just before. "I cut the chicken. Then I did the salad on that board."
 func (d cautioning) scene(r *reading, i int, kind string) bool {
-	if s := &r.sentences[i]; supposition(s.tokens) || saidAverted(s, kind) {
+	s := &r.sentences[i]
+	if supposition(s.tokens) {
 		return false
 	}
+	averted := saidAverted(s, kind)
 	for _, scene := range d.words.lex.Reading.Scenes {
-		if scene.Kind == kind && !d.prevented(r, i, scene) && completes(r, i, scene) {
+		if scene.Kind == kind && (scene.Own || !averted) && !d.prevented(r, i, scene) && completes(r, i, scene) {
 			return true
 		}
 	}

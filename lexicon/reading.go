@@ -62,11 +62,13 @@ type Caution struct {
 
 // Scene is what makes a danger only together: each of Parts is the name of a
 // cue, found in the sentence or, where Earlier says so, in one of the two
-// before it; none of Unless may stand in any of them.
+// before it; none of Unless may stand in any of them. Nor may an "unless" of the
+// kind stand in the last, but for a scene of its Own, written with "!!".
 type Scene struct {
 	Kind   string
 	Parts  []ScenePart
 	Unless []string
+	Own    bool
 }
 
 // ScenePart is one cue of a scene.
@@ -288,8 +290,8 @@ func (s source) scenes(n *yaml.Node, kind string, known []Labelled) []Scene {
 		unless, then := false, false
 		for _, name := range strings.Fields(s.text(item, "a scene")) {
 			switch name {
-			case "!":
-				unless = true
+			case "!", "!!":
+				unless, scene.Own = true, name == "!!"
 				continue
 			case "then":
 				then = true
