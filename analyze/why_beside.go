@@ -16,7 +16,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 	if !ok {
 		return false
 	}
-	described := l.described()
+	described := l.described() && !l.ofThing()
 	switch {
 	case (d.plansChange(l) || l.regrets()) && (r.finite() == "VBD" || r.wentWrong()) && (!r.first().in("this", "that") || r.start+1 < r.to && r.tokens[r.start+1].norm == "one"):
 		return !r.byOther() || r.befell() // "I'd chop them smaller; they kept catching"

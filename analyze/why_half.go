@@ -88,6 +88,13 @@ func (h half) hindered() bool {
 	return false
 }
 
+// ofThing reports whether the half tells how a room, a tool or a cloth was,
+// which nothing done to the food explains: "the kitchen was left clean".
+func (h half) ofThing() bool {
+	s, v := h.verb()
+	return s >= 0 && v >= 0 && h.tokens[s].inert()
+}
+
 // present reports whether the half says that something was there that had to
 // be dealt with: "I rinsed it twice, there was sand".
 func (h half) present() bool {
