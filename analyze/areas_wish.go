@@ -15,7 +15,7 @@ func endsInWish(s *sentence) bool {
 	}
 	for i := max(1, n-5); i+1 < n; i++ {
 		t, next := &s.tokens[i], &s.tokens[i+1]
-		if s.tokens[i-1].norm == "so" && t.kind.Food() && t.isNoun() && next.in("on", "over") && !verbBetween(s.tokens, i, n) {
+		if s.tokens[i-1].norm == "so" && t.kind.Food() && next.in("on", "over") && !verbBetween(s.tokens, i, n) {
 			return true // "it looks grey, so parsley on top"
 		}
 		if !s.tokens[i-1].in("so", ":") && !amountAfterSo(s.tokens, i) || !t.in("more", "less", "fewer", "extra", "another") && t.tag != "JJR" || t.in("better", "worse") || !next.isNoun() {
