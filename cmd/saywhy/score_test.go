@@ -45,7 +45,7 @@ func scoredIn(t *testing.T, file, part string) *corpus.Score {
 
 // TestFiguresHold keeps what the reading has reached: the floors lie a little
 // under the figures in DEVELOPERS.md, on the open texts, on those held back and
-// on the 483 fresh ones, which the rules have learnt from.
+// on the 624 fresh ones, which the rules have learnt from.
 // They are F1, but for cautions, where recall counts first.
 func TestFiguresHold(t *testing.T) {
 	floors := []struct {
@@ -66,7 +66,7 @@ func TestFiguresHold(t *testing.T) {
 	open, held, fresh := scored(t, "open"), scored(t, "held"), scoredIn(t, freshTexts, "all")
 	require.GreaterOrEqual(t, open.Texts, 100)
 	require.GreaterOrEqual(t, held.Texts, 40)
-	require.GreaterOrEqual(t, fresh.Texts, 483)
+	require.GreaterOrEqual(t, fresh.Texts, 624)
 	for _, f := range floors {
 		assert.GreaterOrEqual(t, open.Counts[f.family].F1(), f.open, "open: %s", f.family)
 		assert.GreaterOrEqual(t, held.Counts[f.family].F1(), f.held, "held back: %s", f.family)
@@ -87,7 +87,7 @@ func TestReadersAgree(t *testing.T) {
 	require.GreaterOrEqual(t, s.Texts, 140)
 	fresh, err := readersScore(scoreOptions{part: "all", readers: []string{freshTexts, "../../testdata/labelled/fresh-second-reader.jsonl"}})
 	require.NoError(t, err)
-	require.GreaterOrEqual(t, fresh.Texts, 483)
+	require.GreaterOrEqual(t, fresh.Texts, 624)
 	for _, f := range corpus.Families() {
 		assert.GreaterOrEqual(t, s.Counts[f].F1(), 0.90, f)
 		assert.GreaterOrEqual(t, fresh.Counts[f].F1(), 0.90, "fresh: %s", f)
