@@ -26,6 +26,9 @@ func (d cautioning) read(r *reading) {
 			if r.cautioned(kind, s.n-1) {
 				continue // the same event, told on
 			}
+			if kind == "unwell" && r.cautioned(kind, s.n-2) && !d.danger(r, i, kind) {
+				continue // who was ill two sentences ago is cooking still
+			}
 			if kind == "equipment" && (r.cautioned("injury", s.n) || i+1 < len(r.sentences) && d.told(r, i+1, "injury")) {
 				continue // the harm says it already
 			}

@@ -1,5 +1,10 @@
 package analyze
 
+import (
+	"slices"
+	"strings"
+)
+
 // supposition reports whether the whole sentence only supposes: "If my cousin
 // who has a peanut allergy had come I would have done it without", "Had the
 // pan boiled dry it would have cracked".
@@ -68,6 +73,9 @@ func before(tokens []token, i int) bool {
 		if tokens[j-1].norm == "back" && (atSeason(tokens, j) || tokens[j].norm == "in" && tokens[j+1].in("year", "primary", "juniors", "infants", "reception", "march", "may", "term")) {
 			return true // "back in October I got a blister"
 		}
+		if asChild(tokens, j) {
+			return true // "as a girl I scalded my foot"
+		}
 		if remembered(tokens, j) {
 			return true // "she remembers burning her arm", "told me about the time he sliced his thumb"
 		}
@@ -100,6 +108,8 @@ func remembered(tokens []token, i int) bool {
 		return tokens[i-1].norm == "the" && i > 1 && tokens[i-2].norm == "about"
 	case "sixties", "seventies", "eighties", "nineties":
 		return true
+	case "husband", "wife", "mother", "father", "nan", "gran", "grandmother", "grandfather", "aunt", "uncle":
+		return tokens[i-1].norm == "late" // "my late husband kept his on the stove"
 	}
 	return false
 }
@@ -126,12 +136,42 @@ func longAgo(tokens []token, i int) bool {
 		if tokens[j].pause() || tokens[j].in("and", "but", "so", "because") {
 			return false
 		}
-		if atSeason(tokens, j) {
-			return true // "choked on one at New Year"
+		if atSeason(tokens, j) || bygone(tokens, j) {
+			return true // "choked on one at New Year", "set fire to it in 1961"
 		}
 		if tokens[j].norm == "last" && tokens[j+1].in("year", "summer", "winter", "autumn", "spring", "term", "christmas", "easter") {
 			return true
 		}
+	}
+	return false
+}
+
+// asChild reports whether token i ends what tells when somebody was young: "as a
+// lad I ate it raw".
+func asChild(tokens []token, i int) bool {
+	return i > 1 && tokens[i].in("girl", "boy", "child", "lad", "lass", "kid", "bairn", "youngster", "student", "teenager") &&
+		tokens[i-1].in("a", "wee", "small", "young", "little") && slices.ContainsFunc(tokens[max(0, i-3):i-1], func(t token) bool { return t.norm == "as" })
+}
+
+// bygone reports whether token i leads to years that are long over: "back in
+// eighty six", "through the sixties", "in 1961", "before I was born".
+func bygone(tokens []token, i int) bool {
+	next := &tokens[i+1]
+	switch tokens[i].norm {
+	case "back":
+		return next.norm == "in"
+	case "the", "late", "early":
+		return next.in("fifties", "sixties", "seventies", "eighties", "nineties", "noughties", "war")
+	case "in":
+		return len(next.norm) == 4 && (strings.HasPrefix(next.norm, "19") || strings.HasPrefix(next.norm, "200") || strings.HasPrefix(next.norm, "201")) && next.tag == "CD"
+	case "years", "year":
+		return next.in("ago", "back")
+	case "before":
+		return i+3 < len(tokens) && tokens[i+2].norm == "was" && tokens[i+3].norm == "born"
+	case "when":
+		return i+3 < len(tokens) && tokens[i+2].in("was", "were") && slices.ContainsFunc(tokens[i+3:min(len(tokens), i+6)], func(t token) bool {
+			return t.in("little", "small", "younger", "tiny", "wee", "kid", "lad", "lass", "girl", "boy", "bairn", "child")
+		})
 	}
 	return false
 }

@@ -271,7 +271,7 @@ func properAdjective(word string) bool {
 		"ghanaian", "ethiopian", "kenyan", "somali", "african", "asian", "european", "mediterranean", "victoria", "bakewell", "eccles", "chelsea", "caesar", "waldorf",
 		"cumberland", "lincolnshire", "gloucester", "cheddar", "stilton", "wensleydale", "cheshire", "dundee", "battenberg", "madeira", "genoa", "dorset", "devon",
 		"devonshire", "somerset", "norfolk", "staffordshire", "glamorgan", "cambridge", "manchester", "liverpool", "london", "northumbrian", "scotch", "christmas",
-		"easter", "boston", "cullen", "arbroath", "selkirk", "aberdeen", "forfar", "balmoral", "grasmere", "banbury", "sussex", "kentish", "jersey", "shropshire", "florentine", "neapolitan", "sicilian", "roman":
+		"easter", "boston", "cullen", "shrewsbury", "arbroath", "selkirk", "aberdeen", "forfar", "balmoral", "grasmere", "banbury", "sussex", "kentish", "jersey", "shropshire", "florentine", "neapolitan", "sicilian", "roman":
 		return true
 	}
 	return false
