@@ -11,104 +11,172 @@ import (
 // "as flat as a plate", "the colour of wet sand"), what a dish tasted or smelt
 // of, and describing words found by their place after a verb of perception.
 func (d sensing) comparisons(tokens []token, found []candidate) []candidate {
-	taken := make([]bool, len(tokens))
-	var more []candidate
-	add := func(from, to int, sense lexicon.Sense) {
-		if to <= from {
-			return
-		}
-		for i := from; i < to; i++ {
-			if taken[i] && i == from {
-				return
-			}
-		}
-		for i := from; i < to; i++ {
-			taken[i] = true
-		}
-		more = append(more, candidate{from: from, to: to, readings: []sensed{{sense: sense}}, open: true})
-	}
 	d.asAThing(tokens, found)
+	l := likening{sensing: d, tokens: tokens, found: found, taken: make([]bool, len(tokens))}
 	for n := range found {
-		for i := found[n].from; i < found[n].to; i++ {
-			taken[i] = true
-		}
+		l.take(found[n].from, found[n].to)
 	}
 	for i := range tokens {
-		t := &tokens[i]
-		d.stuckTo(tokens, i, add)
-		heardSound(tokens, i, add)
-		d.flavourFelt(tokens, i, found, add)
-		d.became(tokens, i, add)
-		seenThrough(tokens, i, add)
-		switch {
-		case t.norm == "like" && !driesLike(tokens, i) && d.likens(tokens, i) && (namesThing(tokens[i+1:likenessEnd(tokens, i+1)]) || smeltBefore(tokens, i)):
-			add(i, likenessEnd(tokens, i+1), d.likenessSense(tokens, found, i))
-		case t.norm == "as" && i+2 < len(tokens) && tokens[i+2].norm == "as" && (tokens[i+1].isAdj() || tokens[i+1].describes()) && i+3 < len(tokens) && (tokens[i+3].tag == "DT" || tokens[i+3].isNoun() || tokens[i+3].isAdj()):
-			if tokens[i+1].in("soon", "long", "much", "well", "many", "good", "far", "bad", "quick", "fast", "easy") {
-				continue
-			}
-			end := likenessEnd(tokens, i+3)
-			sense := lexicon.Touch
-			if r := d.words.singles[tokens[i+1].norm]; len(r) > 0 {
-				sense = d.choose(tokens, []candidate{{from: i + 1, to: i + 2, readings: r}}, 0, "").sense
-			}
-			if tokens[i+1].in("thick", "thin", "thicker") && seenThing(tokens, i+2) {
-				sense = lexicon.Sight // "as thick as my thumb"
-			} else if sense == lexicon.Touch && len(d.words.singles[tokens[i+1].norm]) == 0 && tokens[i+1].in("big", "small", "tall", "wide", "long", "thick", "thin", "flat", "black", "round") {
-				sense = lexicon.Sight
-			}
-			// The likeness takes in the adjective.
-			for n := range found {
-				if found[n].from == i+1 {
-					found[n].to = end
-					for j := i + 1; j < end; j++ {
-						taken[j] = true
-					}
-				}
-			}
-			if !taken[i+1] {
-				add(i+1, end, sense)
-			}
-		case t.in("size", "shape") && i > 1 && i+2 < len(tokens) && tokens[i+1].norm == "of" && tokens[i-1].norm == "the" && (plainBe(tokens[i-2].norm) || tokens[i-2].norm == "to" && i > 2 && tokens[i-3].in("shrank", "shrunk", "shrink", "grew", "swelled", "rose", "grown", "puffed")) && !d.inertSubject(tokens, candidate{from: i - 1, to: i}):
-			add(i-1, likenessEnd(tokens, i+2), lexicon.Sight)
-		case t.in("colour", "color", "texture", "consistency", "taste", "flavour", "smell") && i+1 < len(tokens) && tokens[i+1].norm == "of" && i > 0 && tokens[i-1].tag == "DT" && (predicateOf(tokens, i) >= 0 || i > 1 && tokens[i-1].norm == "the" && tokens[i-2].in("had", "has", "with")):
-			sense, _ := senseOfNoun(t.norm)
-			add(i-1, likenessEnd(tokens, i+2), sense)
-		case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || reeks(t.norm) || t.in("aftertaste", "flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
-			d.tastedOf(tokens, i, add)
-			d.tastedThe(tokens, i, add)
-			d.onlyTasted(tokens, i, add)
-		case t.in("colour", "color") && i > 0 && !taken[i-1] && (tokens[i-1].isNoun() || tokens[i-1].isAdj()) && !tokens[i-1].in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only"):
-			add(i-1, i, lexicon.Sight)
-		case i > 0 && d.colourOf(tokens, i):
-			add(i, i+1, lexicon.Sight)
-		case flavouring(t) && amountOf(tokens, i) >= 0:
-			at := amountOf(tokens, i)
-			add(at, i+1, lexicon.Tongue)
-			for n := range found {
-				if found[n].from == at { // heavy, listed by itself
-					found[n] = candidate{from: at, to: i + 1, readings: []sensed{{sense: lexicon.Tongue}}, open: true}
-				}
-			}
-		case underHeading(tokens, i) != "":
-			add(i, i+1, underHeading(tokens, i))
-		case !taken[i] && d.hinted(tokens, i, found).to > 0:
-			f := d.hinted(tokens, i, found)
-			add(i, f.to, f.sense)
-		case feltAt(tokens, i).to > 0:
-			f := feltAt(tokens, i)
-			add(i, f.to, f.sense)
-		case d.madeOfFood(t):
-			add(i, i+1, foodSense(tokens, i))
-		case d.openAdjective(tokens, i):
-			add(i, i+1, d.likenessSense(tokens, found, i))
+		d.stuckTo(tokens, i, l.add)
+		heardSound(tokens, i, l.add)
+		d.flavourFelt(tokens, i, found, l.add)
+		d.became(tokens, i, l.add)
+		seenThrough(tokens, i, l.add)
+		if !l.opens(i) {
+			l.placed(i)
 		}
 	}
-	if len(more) == 0 {
+	if len(l.more) == 0 {
 		return found
 	}
-	slices.SortStableFunc(more, func(a, b candidate) int { return a.from - b.from })
-	return mergeCandidates(found, more)
+	slices.SortStableFunc(l.more, func(a, b candidate) int { return a.from - b.from })
+	return mergeCandidates(found, l.more)
+}
+
+// likening gathers what comparisons adds to the forms that were found.
+type likening struct {
+	sensing
+	tokens []token
+	found  []candidate // forms of the list
+	taken  []bool      // tokens that belong to a form or to what was added
+	more   []candidate // what was added
+}
+
+func (l *likening) take(from, to int) {
+	for i := from; i < to; i++ {
+		l.taken[i] = true
+	}
+}
+
+// add adds tokens from to to with a sense, unless the first of them is taken.
+func (l *likening) add(from, to int, sense lexicon.Sense) {
+	if to <= from || l.taken[from] {
+		return
+	}
+	l.take(from, to)
+	l.more = append(l.more, candidate{from: from, to: to, readings: []sensed{{sense: sense}}, open: true})
+}
+
+// opens adds what the word at token i opens or names: a likeness, a size, the
+// colour or taste of something. It reports whether the word is of that sort,
+// though it may tell nothing here.
+func (l *likening) opens(i int) bool {
+	tokens, t := l.tokens, &l.tokens[i]
+	switch {
+	case t.norm == "like" && !driesLike(tokens, i) && l.likens(tokens, i) && (namesThing(tokens[i+1:likenessEnd(tokens, i+1)]) || smeltBefore(tokens, i)):
+		l.add(i, likenessEnd(tokens, i+1), l.likenessSense(tokens, l.found, i))
+	case likeAs(tokens, i):
+		l.asMuchAs(i)
+	case sizeOf(tokens, i) && !l.inertSubject(tokens, candidate{from: i - 1, to: i}):
+		l.add(i-1, likenessEnd(tokens, i+2), lexicon.Sight)
+	case t.in("colour", "color", "texture", "consistency", "taste", "flavour", "smell") && after(tokens, i, 1).norm == "of" && i > 0 && tokens[i-1].tag == "DT" && (predicateOf(tokens, i) >= 0 || i > 1 && tokens[i-1].norm == "the" && tokens[i-2].in("had", "has", "with")):
+		sense, _ := senseOfNoun(t.norm)
+		l.add(i-1, likenessEnd(tokens, i+2), sense)
+	case (strings.HasPrefix(t.norm, "tast") || strings.HasPrefix(t.norm, "smel") || reeks(t.norm) || t.in("aftertaste", "flavour", "aroma", "scent", "hint", "whiff", "note", "notes")) && i+1 < len(tokens) && t.norm != "tasting":
+		l.tastedOf(tokens, i, l.add)
+		l.tastedThe(tokens, i, l.add)
+		l.onlyTasted(tokens, i, l.add)
+	case t.in("colour", "color") && i > 0 && !l.taken[i-1] && after(tokens, i, 1).norm != "of" && coloursNoun(&tokens[i-1]):
+		l.add(i-1, i, lexicon.Sight)
+	default:
+		return false
+	}
+	return true
+}
+
+// placed adds the word at token i where its place makes it tell of the food.
+func (l *likening) placed(i int) {
+	tokens := l.tokens
+	if i > 0 && l.colourOf(tokens, i) {
+		l.add(i, i+1, lexicon.Sight)
+		return
+	}
+	if flavouring(&tokens[i]) {
+		if at := amountOf(tokens, i); at >= 0 {
+			l.amount(at, i)
+			return
+		}
+	}
+	if sense := underHeading(tokens, i); sense != "" {
+		l.add(i, i+1, sense)
+		return
+	}
+	if !l.taken[i] {
+		if f := l.sensedByPlace(tokens, i, l.found); f.to > 0 {
+			l.add(i, f.to, f.sense)
+			return
+		}
+	}
+	if f := feltAt(tokens, i); f.to > 0 {
+		l.add(i, f.to, f.sense)
+		return
+	}
+	switch {
+	case l.madeOfFood(&tokens[i]):
+		l.add(i, i+1, foodSense(tokens, i))
+	case l.openAdjective(tokens, i):
+		l.add(i, i+1, l.likenessSense(tokens, l.found, i))
+	}
+}
+
+// amount adds how much of a flavouring was tasted: "heavy on the salt".
+func (l *likening) amount(at, i int) {
+	l.add(at, i+1, lexicon.Tongue)
+	for n := range l.found {
+		if l.found[n].from == at { // heavy, listed by itself
+			l.found[n] = candidate{from: at, to: i + 1, readings: []sensed{{sense: lexicon.Tongue}}, open: true}
+		}
+	}
+}
+
+// likeAs reports whether "as" at token i opens a likeness: "as flat as a plate".
+func likeAs(tokens []token, i int) bool {
+	if tokens[i].norm != "as" || after(tokens, i, 2).norm != "as" || i+3 >= len(tokens) {
+		return false
+	}
+	q, thing := &tokens[i+1], &tokens[i+3]
+	return (q.isAdj() || q.describes()) && (thing.tag == "DT" || thing.isNoun() || thing.isAdj())
+}
+
+// asMuchAs adds the likeness that "as" at token i opens, with its adjective.
+func (l *likening) asMuchAs(i int) {
+	tokens, q := l.tokens, &l.tokens[i+1]
+	if q.in("soon", "long", "much", "well", "many", "good", "far", "bad", "quick", "fast", "easy") {
+		return
+	}
+	end := likenessEnd(tokens, i+3)
+	sense := lexicon.Touch
+	listed := l.words.singles[q.norm]
+	switch {
+	case q.in("thick", "thin", "thicker") && seenThing(tokens, i+2):
+		sense = lexicon.Sight // "as thick as my thumb"
+	case len(listed) > 0:
+		sense = l.choose(tokens, []candidate{{from: i + 1, to: i + 2, readings: listed}}, 0, "").sense
+	case q.in("big", "small", "tall", "wide", "long", "thick", "thin", "flat", "black", "round"):
+		sense = lexicon.Sight
+	}
+	for n := range l.found {
+		if l.found[n].from == i+1 {
+			l.found[n].to = end
+			l.take(i+1, end)
+		}
+	}
+	l.add(i+1, end, sense)
+}
+
+// sizeOf reports whether token i tells the size or shape of food by a thing:
+// "it was the size of a coin", "shrank to the size of a coin".
+func sizeOf(tokens []token, i int) bool {
+	if !tokens[i].in("size", "shape") || i < 2 || after(tokens, i, 1).norm != "of" || i+2 >= len(tokens) || tokens[i-1].norm != "the" {
+		return false
+	}
+	return plainBe(tokens[i-2].norm) || tokens[i-2].norm == "to" && i > 2 && tokens[i-3].in("shrank", "shrunk", "shrink", "grew", "swelled", "rose", "grown", "puffed")
+}
+
+// coloursNoun reports whether the word before "colour" tells which one it was:
+// "a biscuit colour", but not "the right colour".
+func coloursNoun(t *token) bool {
+	return (t.isNoun() || t.isAdj()) && !t.in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only")
 }
 
 // mergeCandidates puts two lists of candidates in text order and drops those

@@ -66,31 +66,18 @@ func (d means) at(tokens []token, i int) (int, bool) {
 // opened asks the rule of the word at token i, for phrases known by the word
 // they open with.
 func (d means) opened(tokens []token, i int) (int, bool) {
+	if to, ok := d.byPreposition(tokens, i); ok {
+		return to, true
+	}
 	switch tokens[i].norm {
-	case "by":
-		return d.byDeed(tokens, i)
 	case "using", "useing":
 		return d.using(tokens, i)
 	case "used":
 		return d.used(tokens, i)
 	case "use":
-		// "I use machine to make it smooth"
-		if i == 0 || !tokens[i-1].in("i", "we", "you", "he", "she") {
-			return 0, false
-		}
-		return d.used(tokens, i)
-	case "with", "wiv", "wi", "w":
-		return d.with(tokens, i)
-	case "without":
-		return d.without(tokens, i)
-	case "thanks":
-		// "thanks to peeling everything first": by
-		return clauseEnd(tokens, i), after(tokens, i, 1).norm == "to" && after(tokens, i, 2).tag == "VBG"
+		return d.usesTool(tokens, i)
 	case "wearing":
-		h := objectHead(tokens, i)
-		return h + 1, i > 0 && h >= 0 && h-i <= 3 && tokens[h].in("glove", "gloves", "mitts", "goggles") && d.cooking(tokens, i)
-	case "in":
-		return d.within(tokens, i)
+		return d.wearingIt(tokens, i)
 	case "left", "right", "wet", "dry":
 		return d.handEach(tokens, i)
 	case "claw", "bridge", "bear":
@@ -100,87 +87,23 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 	case "test":
 		return d.trialNamed(tokens, i)
 	case "skin", "fat", "cut", "flesh", "seam", "join", "rind", "bone", "belly":
-		return d.cutDown(tokens, i)
-	case "round", "around":
-		return d.roundThing(tokens, i)
+		return d.sideDown(tokens, i)
 	case "one":
-		if to, ok := d.handEach(tokens, i); ok {
-			return to, true
-		}
-		if to, ok := d.counted(tokens, i); ok {
-			return to, true
-		}
-		return d.atATime(tokens, i)
+		return first(tokens, i, d.handEach, d.counted, d.atATime)
 	case "a", "two", "three", "four", "five", "six", "seven", "eight", "few", "several", "couple", "some", "handful", "spoonful", "ladleful", "bit", "little", "half", "all":
-		if to, ok := d.counted(tokens, i); ok {
-			return to, true
-		}
-		return d.atATime(tokens, i)
-	case "to":
-		// "weighed it to the gram"
-		return i + 3, after(tokens, i, 1).norm == "the" && after(tokens, i, 2).in("gram", "letter", "millimetre", "minute", "second", "drop", "ounce") && d.workedBefore(tokens, i, "weigh", "measur", "follow", "time", "plan", "cut", "did", "cook")
-	case "cress": // as "criss" is read
-		return i + 2, after(tokens, i, 1).norm == "cross"
-	case "crisscross", "criss-cross", "one-handed", "onehanded", "two-handed", "bare-handed", "barehanded":
-		return i + 1, d.cooking(tokens, i) || d.deed(tokens, i)
+		return first(tokens, i, d.counted, d.atATime)
+	case "criss", "crisscross", "criss-cross", "one-handed", "onehanded", "two-handed", "bare-handed", "barehanded", "freehand", "free-hand":
+		return d.inOneWord(tokens, i)
 	case "slow", "slowly", "fast", "hard", "hot", "steady", "gentle", "careful", "gradual", "tight", "even", "thorough":
-		if to, ok := d.lowThenHigh(tokens, i); ok {
-			return to, true
-		}
-		if to, ok := d.flat(tokens, i); ok {
-			return to, true
-		}
-		return i + 1, d.adverb(tokens, i)
+		return first(tokens, i, d.lowThenHigh, d.flat, d.plainAdverb)
 	case "low", "high", "medium":
-		// "fried medium heat"
-		if to, ok := d.lowThenHigh(tokens, i); ok {
-			return to, true
-		}
-		if to, ok := d.flat(tokens, i); ok {
-			return to, true
-		}
-		return i + 2, after(tokens, i, 1).norm == "heat" && i > 0 && !tokens[i-1].in("a", "on", "over", "the", "too") && d.cooking(tokens, i)
-	case "on", "at":
-		if to, ok := d.onOrOver(tokens, i); ok {
-			return to, true
-		}
-		return d.spread(tokens, i)
-	case "through", "under", "between", "against", "across", "off":
-		return d.past(tokens, i)
-	case "away":
-		return i + 3, d.awayFromSomebody(tokens, i)
-	case "from":
-		if after(tokens, i, 1).norm == "left" && after(tokens, i, 2).norm == "to" && after(tokens, i, 3).norm == "right" {
-			return i + 4, true
-		}
-		if to, ok := d.fromMiddle(tokens, i); ok {
-			return to, true
-		}
-		return d.fromHand(tokens, i)
-	case "like":
-		return d.likeSomebody(tokens, i)
-	case "freehand", "free-hand":
-		return i + 1, d.cooking(tokens, i) || d.deed(tokens, i)
-	case "again", "over":
-		if after(tokens, i, 1).norm == "and" && after(tokens, i, 2).norm == tokens[i].norm {
-			return i + 3, d.technique(tokens, clauseStart(tokens, i), i) && d.bySomebody(tokens, i)
-		}
-		if tokens[i].norm == "again" {
-			return 0, false
-		}
-		if to, ok := d.onOrOver(tokens, i); ok {
-			return to, true
-		}
-		return d.spread(tokens, i)
+		return first(tokens, i, d.lowThenHigh, d.flat, d.heatNamed)
+	case "again":
+		return d.overAndOver(tokens, i)
 	case "non", "non-stop", "nonstop":
 		return min(i+2, len(tokens)), d.keptUp(tokens, i)
 	case "the", "how":
-		if after(tokens, i, 1).in("whole", "hole", "entire") && after(tokens, i, 2).norm == "time" {
-			return i + 3, d.keptUp(tokens, i)
-		}
-		return d.wayShown(tokens, i)
-	case "instead", "rather":
-		return d.insteadOf(tokens, i)
+		return first(tokens, i, d.wholeTime, d.wayShown)
 	case "no":
 		return i + 2, d.withNone(tokens, i)
 	case "uncovered", "covered", "lid", "guard", "upside", "inside", "stood", "standing":
@@ -190,14 +113,59 @@ func (d means) opened(tokens []token, i int) (int, bool) {
 	case "diagonal", "slantways", "slantwise", "edgeways", "endways", "lengthways", "lengthwise", "longways", "widthways", "crossways", "crosswise", "diagonally", "clockwise", "anticlockwise", "backwards", "outwards", "inwards":
 		return i + 1, d.direction(tokens, i)
 	case "back":
-		// "rocked the knife back and forth"
-		return i + 3, after(tokens, i, 1).norm == "and" && after(tokens, i, 2).in("forth", "forwards", "forward") && (d.cooking(tokens, i) || i > 2 && after(tokens, i-3, 0).in("rocked", "moved", "slid", "pulled", "swung", "rock", "move"))
-	case "as":
-		return i + 5, asCould(tokens, i) && (i == 0 || !tokens[i-1].kind.Food() && tokens[i-1].kind != lexicon.Tool || clauseHasVerb(tokens, i))
+		return d.backAndForth(tokens, i)
 	case "aloud":
 		return i + 1, i > 0
 	case "out":
 		return i + 2, after(tokens, i, 1).norm == "loud"
+	}
+	return 0, false
+}
+
+// byPreposition asks the rule of the preposition at token i, or of a word that
+// stands as one ("thanks to", "instead of").
+func (d means) byPreposition(tokens []token, i int) (int, bool) {
+	switch tokens[i].norm {
+	case "by":
+		return d.byDeed(tokens, i)
+	case "with", "wiv", "wi", "w":
+		return d.with(tokens, i)
+	case "without":
+		return d.without(tokens, i)
+	case "thanks": // "thanks to peeling everything first": by
+		return clauseEnd(tokens, i), after(tokens, i, 1).norm == "to" && after(tokens, i, 2).tag == "VBG"
+	case "in":
+		return d.within(tokens, i)
+	case "round", "around":
+		return d.roundThing(tokens, i)
+	case "to":
+		return d.toTheGram(tokens, i)
+	case "on", "at":
+		return first(tokens, i, d.onOrOver, d.spread)
+	case "over":
+		return first(tokens, i, d.overAndOver, d.onOrOver, d.spread)
+	case "through", "under", "between", "against", "across", "off":
+		return d.past(tokens, i)
+	case "away":
+		return i + 3, d.awayFromSomebody(tokens, i)
+	case "from":
+		return first(tokens, i, leftToRight, d.fromMiddle, d.fromHand)
+	case "like":
+		return d.likeSomebody(tokens, i)
+	case "instead", "rather":
+		return d.insteadOf(tokens, i)
+	case "as":
+		return i + 5, asCould(tokens, i) && (i == 0 || !tokens[i-1].kind.Food() && tokens[i-1].kind != lexicon.Tool || clauseHasVerb(tokens, i))
+	}
+	return 0, false
+}
+
+// first returns what the first of the rules finds that holds at token i.
+func first(tokens []token, i int, rules ...func([]token, int) (int, bool)) (int, bool) {
+	for _, rule := range rules {
+		if to, ok := rule(tokens, i); ok {
+			return to, true
+		}
 	}
 	return 0, false
 }

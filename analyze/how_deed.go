@@ -95,7 +95,7 @@ func (d means) insteadOf(tokens []token, i int) (int, bool) {
 // instead of a slice", "stretched it rather than the rolling pin".
 func (d means) insteadOfTool(tokens []token, i int) bool {
 	h := objectHead(tokens, i+1)
-	if h < 0 || h-i > 5 || !(tokens[h].in("machine", "pin", "mixer", "blender", "processor", "whisk", "knife", "spoon", "fork", "hands", "hand", "scissors", "grater", "brush", "cutter", "scales", "masher", "spatula", "tongs", "mandolin", "mandoline", "microwave")) {
+	if h < 0 || h-i > 5 || !(tokens[h].in("hands", "hand", "brush") || tokens[h].kind == lexicon.Tool && !appliance(&tokens[h]) && !packOrPlate(&tokens[h])) {
 		return false
 	}
 	return d.technique(tokens, clauseStart(tokens, i), i) && d.bySomebody(tokens, i) && !d.wished(tokens, i)

@@ -94,9 +94,9 @@ func (d means) trialNamed(tokens []token, i int) (int, bool) {
 	return 0, false
 }
 
-// cutDown matches which side of food lay up or down without the word "side":
+// sideDown matches which side of food lay up or down without the word "side":
 // "skin down", "cut up first". The verb must be one of cooking or laying.
-func (d means) cutDown(tokens []token, i int) (int, bool) {
+func (d means) sideDown(tokens []token, i int) (int, bool) {
 	if !after(tokens, i, 1).in("down", "up", "downwards", "upwards", "first", "under", "uppermost") || i == 0 {
 		return 0, false
 	}

@@ -1,5 +1,7 @@
 package analyze
 
+import "saywhy/lexicon"
+
 // wordBehind returns the first of the words within four tokens behind token i, with
 // no mark, verb or other phrase between, or -1.
 func wordBehind(tokens []token, i int, words ...string) int {
@@ -90,11 +92,11 @@ func (d means) coatedWith(tokens []token, h, verb int) bool {
 // roundThing matches what food was cut, drawn or wound round: "cut round a
 // plate", "wrapped the dough round a rolling pin".
 func (d means) roundThing(tokens []token, i int) (int, bool) {
-	h := wordBehind(tokens, i, "plate", "saucer", "bowl", "lid", "cutter", "glass", "cup", "mug", "tin", "template", "stencil", "ruler", "coin", "spoon", "handle", "pin", "finger", "fingers", "thumb", "skewer", "skewers", "stick", "fork", "bottle", "pencil", "ramekin", "circle", "cardboard", "paper", "can", "jar")
-	if h < 0 {
+	h := objectHead(tokens, i)
+	if h < 0 || h-i > 4 || !(tokens[h].kind == lexicon.Tool || tokens[h].in("coin", "finger", "fingers", "thumb", "stick", "pencil", "circle", "cardboard", "paper")) {
 		return 0, false
 	}
-	if tokens[h].in("plate", "saucer", "bowl", "lid", "cutter", "glass", "cup", "mug", "tin", "ramekin") && !tokens[i+1].in("a", "an", "my", "one") {
+	if tokens[h].in("plate", "saucer", "bowl", "lid", "cutter", "glass", "cup", "mug", "tin", "ramekin", "dish", "pan", "tray", "jar", "pot") && !tokens[i+1].in("a", "an", "my", "one") {
 		return 0, false // "ran a knife round the tin": where
 	}
 	v := workBefore(tokens, i)

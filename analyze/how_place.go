@@ -8,7 +8,7 @@ import "saywhy/lexicon"
 // in is its place.
 func (d means) workedIn(tokens []token, i int) bool {
 	h := objectHead(tokens, i)
-	if h < 0 || h-i > 4 || !(tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].in("sock", "tea", "milk", "vinegar", "brine", "bag", "bags", "sink", "bucket", "jar", "jug", "cup", "mug", "tub", "saucer", "pillowcase", "sleeve", "fist", "fists", "fingers", "hand", "hands", "palm", "palms")) || tokens[h].in("oven", "fridge", "freezer", "microwave") {
+	if h < 0 || h-i > 4 || !(tokens[h].kind == lexicon.Tool || tokens[h].kind == lexicon.Cloth || tokens[h].in("sock", "tea", "milk", "vinegar", "brine", "sink", "pillowcase", "sleeve", "fist", "fists", "fingers", "hand", "hands", "palm", "palms")) || tokens[h].in("oven", "fridge", "freezer", "microwave") {
 		return false
 	}
 	if tokens[h].in("hands", "hand", "palms", "palm", "fist", "fists", "fingers") && d.workedBefore(tokens, i, "roll", "shape", "rub", "press", "pat", "warm", "squeez", "squash", "form", "crumbl", "crush") {

@@ -182,6 +182,16 @@ func mannersToldOtherwise() []carrier {
 		{"in", "I stirred it in one direction."},
 		{"covered", "I baked it covered for an hour."},
 		{"freehand", "She iced the cake, did it freehand."},
+		{"criss", "I scored the fat criss cross."},
+		{"with", "I cracked the crab with a mallet."},
+		{"with", "We flattened the steak with a hammer."},
+		{"with", "I browned the meringue with a blowtorch."},
+		{"round", "I cut the base round a stencil."},
+		{"instead", "I beat the eggs with a fork instead of the hand mixer."},
+		{"rather", "I crushed the garlic with salt rather than the garlic press."},
+		{"in", "I crushed the seeds in a mortar."},
+		{"no", "We pulled the noodles, no machine."},
+		{"no", "I mashed the swede, no potato ricer."},
 	}
 }
 
@@ -261,6 +271,11 @@ func noManners() []carrier {
 		{"a result", "They covered it."},
 		{"a result", "It rose over and over the tin."},
 		{"a quality", "The icing was even."},
+		{"a food", "I chopped the cress crossly."},
+		{"what went in", "I made a salad of cress cross the hall."},
+		{"what is left out", "I used honey instead of the jar of syrup."},
+		{"what is left out", "I cooked the meat rather than the packet of beans."},
+		{"what was lacking", "I made the pie, no oven."},
 	}
 }
 

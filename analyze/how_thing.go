@@ -2,11 +2,11 @@ package analyze
 
 import "saywhy/lexicon"
 
-// anyThing reports whether the thing at token h, which no list of tools knows,
+// unlistedInstrument reports whether the thing at token h, which no list of tools knows,
 // is what the verb before "with" at token i was done with: "smashed it with a
 // stone", "fished the shell out with another bit of shell". The verb is one
 // that hardly goes without a thing to do it with.
-func (d means) anyThing(tokens []token, i, h, verb int) bool {
+func (d means) unlistedInstrument(tokens []token, i, h, verb int) bool {
 	t, v := &tokens[h], &tokens[verb]
 	if !(t.kind == lexicon.NoKind || t.kind == lexicon.Other || t.kind == lexicon.Place || t.in("stone", "shell", "cracker")) || !t.isNoun() || t.tagIn("NNP", "NNPS") || notToWorkWith(t) {
 		return false
@@ -20,19 +20,19 @@ func (d means) anyThing(tokens []token, i, h, verb int) bool {
 	if tokens[i+1].norm == "no" || verb > 0 && linkingVerb(tokens[verb-1].norm) || verb > 1 && linkingVerb(tokens[verb-2].norm) && !v.tagIn("VB", "VBD") {
 		return false // "the path is marked with signs": what it has
 	}
-	if wieldy(v.stem) {
+	if takesInstrument(v.stem) {
 		return verb == 0 || !gaveWay(tokens, verb)
 	}
 	for j := verb + 1; j < i; j++ {
-		if tokens[j].in("out", "off", "up", "open", "down", "level") && tokens[j+1].norm != "of" && fishes(v) {
+		if tokens[j].in("out", "off", "up", "open", "down", "level") && tokens[j+1].norm != "of" && retrieves(v) {
 			return true
 		}
 	}
 	return false
 }
 
-// wieldy reports whether a verb asks for a thing to do it with.
-func wieldy(stem string) bool {
+// takesInstrument reports whether a verb asks for a thing to do it with.
+func takesInstrument(stem string) bool {
 	switch stem {
 	case "open", "cut", "smash", "crack", "flatten", "measur", "mark", "wedg", "fan", "prod", "poke", "stab", "tie", "tied", "clip", "pin", "pinned", "greas", "scrape", "scoop", "level", "prop", "tap", "hit", "score", "prick", "crush", "bash", "pound", "ground", "grind", "squash", "spread", "wipe", "mop", "scrub", "wrap", "weigh", "pop", "skewer", "pierc", "shred", "scratch", "trim", "pri", "prise", "lever", "hammer", "chisel", "saw", "slit", "clean", "dry", "dri", "fasten", "held", "block", "stamp", "whack", "beat", "stir", "whisk", "lift", "snip":
 		return true
@@ -40,9 +40,9 @@ func wieldy(stem string) bool {
 	return false
 }
 
-// fishes reports whether a verb of getting something tells a deed with a thing
+// retrieves reports whether a verb of getting something tells a deed with a thing
 // once "out", "off" or "up" stands behind it.
-func fishes(t *token) bool {
+func retrieves(t *token) bool {
 	return t.in("got", "get", "getting", "took", "take", "taking", "fished", "fish", "picked", "pick", "dug", "dig", "pulled", "pull", "lifted", "lift", "put", "let", "hold", "held", "brought", "pushed", "push", "knocked", "rolled", "flicked", "turned", "soaked")
 }
 
@@ -76,11 +76,11 @@ func noWork(tokens []token, i, verb int) bool {
 	return (prev.isAdj() || prev.in("slow", "great", "quick", "golden", "brown")) && v.in("was", "were", "am", "is", "are", "be", "been", "getting", "got", "became", "'s", "'m")
 }
 
-// anyTool reports whether "used" at token at tells the thing at token h as a
+// unlistedTool reports whether "used" at token at tells the thing at token h as a
 // means, though no list knows it or an adjective stands before it that else
 // tells food apart: "used a clean ruler to measure", "used my nan's mincer for
 // the beef".
-func (d means) anyTool(tokens []token, at, h int) bool {
+func (d means) unlistedTool(tokens []token, at, h int) bool {
 	if h < 0 || h-at > 4 || at > 0 && !tokens[at-1].human() && !tokens[at-1].pause() && tokens[at-1].norm != "and" && !tokens[at-1].isAdv() && !tokens[at-1].in("only", "just", "used") {
 		return false
 	}

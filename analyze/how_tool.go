@@ -28,7 +28,7 @@ func (d means) used(tokens []token, i int) (int, bool) {
 		at++ // "used only my fingertips"
 	}
 	h := objectHead(tokens, at)
-	if d.anyTool(tokens, at, h) {
+	if d.unlistedTool(tokens, at, h) {
 		return clauseEnd(tokens, i), true
 	}
 	if after(tokens, at, 1).in("a", "the") && after(tokens, at, 2).in("new", "clean", "different", "fresh", "separate", "another") || after(tokens, at, 1).in("other", "another", "separate", "different", "clean") {
@@ -70,7 +70,7 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 
 // implement reports whether a noun names something one works with.
 func (d means) implement(t *token) bool {
-	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fists", "fist", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "bottle", "care", "ruler", "tape", "toothpick", "toothpicks", "comb", "string", "mallet", "template", "stencil", "pliers", "cardboard", "straw", "stopwatch", "torch", "blowtorch", "hairdryer", "dowel", "hammer", "chopstick", "chopsticks", "scraper", "pipette", "syringe", "razor", "tape-measure", "screwdriver", "trowel")
+	return t.kind == lexicon.Tool || t.kind == lexicon.Cloth || t.kind == lexicon.Body && !t.in("tummy", "belly", "stomach", "throat", "head", "face", "hair", "mouth", "nose", "tongue", "eyes", "eye", "leg", "legs", "feet", "foot") || t.in("hands", "hand", "fists", "fist", "fingers", "fingertips", "water", "paper", "thumb", "heel", "technique", "method", "grip", "hold", "movement", "strokes", "motion", "touch", "claw", "care", "cardboard")
 }
 
 // with decides whether "with" at token i tells by what means: its noun is a
@@ -131,7 +131,7 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if d.implement(&tokens[h]) && (verb >= 0 || start == 0 || tokens[i-1].norm == "," && i > 2 && (d.technique(tokens, clauseStart(tokens, i-1), i) || d.deed(tokens, i-1)) || tokens[i-1].isNoun() || tokens[i-1].tag == "PRP" || tokens[i-1].isAdv()) {
 		return max(h+1, i+2), true
 	}
-	if verb >= 0 && d.anyThing(tokens, at, h, verb) {
+	if verb >= 0 && d.unlistedInstrument(tokens, at, h, verb) {
 		return h + 1, true
 	}
 	return h + 1, verb >= 0 && tokens[h].kind.Food() && (d.treats(tokens[verb].stem) && !tokens[verb].isAdj() || tokens[i-1].norm == "blind")
@@ -307,7 +307,25 @@ func (d means) treats(stem string) bool {
 
 // withNone matches the tool that was done without, told by itself: ", no machine".
 func (d means) withNone(tokens []token, i int) bool {
-	n := after(tokens, i, 2)
-	return i > 0 && after(tokens, i, 1).in("machine", "mixer", "whisk", "blender", "processor", "cutter", "cutters", "scales", "thermometer", "timer", "gadgets", "stirring", "churning", "churn", "kneading", "knead", "peeking", "lid", "rolling", "sieve", "tin") && (n.norm == "" || n.pause() || n.joins() || n.in("and", "so", "just")) &&
+	h := i + 1
+	for h+1 < len(tokens) && h < i+3 && (tokens[h+1].kind == lexicon.Tool && tokens[h].kind != lexicon.Time || tokens[h].isAdj()) {
+		h++ // "no potato ricer"
+	}
+	t, n := after(tokens, h, 0), after(tokens, h, 1)
+	if !(t.in("stirring", "churning", "churn", "kneading", "knead", "peeking", "rolling") || t.kind == lexicon.Tool && !appliance(t) && !packOrPlate(t)) {
+		return false
+	}
+	return i > 0 && (n.norm == "" || n.pause() || n.joins() || n.in("and", "so", "just")) &&
 		(tokens[i-1].pause() || clauseHasVerb(tokens, i) && !tokens[i-1].isVerb())
+}
+
+// appliance reports whether a tool is what gives heat or cold: it is there or
+// not, and nobody chooses another way of working by it.
+func appliance(t *token) bool {
+	return t.in("oven", "ovens", "hob", "hobs", "fridge", "freezer", "grill", "cooker", "stove", "stovetop", "barbecue", "burner", "broiler", "range", "kettle")
+}
+
+// packOrPlate reports whether a tool is what food comes, is kept or is served in.
+func packOrPlate(t *token) bool {
+	return t.in("jar", "can", "tub", "carton", "packet", "bag", "bottle", "container", "label", "sticker", "plate", "plates", "mug", "cup", "glass", "saucer", "cutlery", "crockery", "equipment", "handle", "handles", "display")
 }

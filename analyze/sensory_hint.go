@@ -2,20 +2,22 @@ package analyze
 
 import "saywhy/lexicon"
 
-// hinted returns what is told at token i of taste, tooth or eye by a word that
+// sensedByPlace returns what is told at token i of taste, tooth or eye by a word that
 // is a quality only in this place; its to is 0 where there is none.
-func (d sensing) hinted(tokens []token, i int, found []candidate) felt {
+func (d sensing) sensedByPlace(tokens []token, i int, found []candidate) felt {
 	switch {
 	case heatFelt(tokens, i), shyTaste(tokens, i), behindIt(tokens, i), d.amongTastes(tokens, i, found), fragmentTart(tokens, i):
 		return felt{i + 1, lexicon.Tongue}
 	case jellyish(tokens, i), popsAsEaten(tokens, i):
 		return felt{i + 1, lexicon.Touch}
-	case noiseBitten(tokens, i) > 0:
-		return felt{noiseBitten(tokens, i), lexicon.Touch}
 	case colourFruit(tokens, i), sunkMiddle(tokens, i), turnedSilver(tokens, i):
 		return felt{i + 1, lexicon.Sight}
-	case ofColour(tokens, i) > 0:
-		return felt{ofColour(tokens, i), lexicon.Sight}
+	}
+	if to := noiseBitten(tokens, i); to > 0 {
+		return felt{to, lexicon.Touch}
+	}
+	if to := d.ofColour(tokens, i); to > 0 {
+		return felt{to, lexicon.Sight}
 	}
 	return felt{}
 }
@@ -192,7 +194,7 @@ func colourFruit(tokens []token, i int) bool {
 	if i+1 < len(tokens) {
 		next = &tokens[i+1]
 	}
-	if tokens[i].norm == "orange" && next.in("fat", "oil", "sauce", "beads", "scramble", "mango", "specks", "flecks", "dots", "blobs", "top", "topping", "flesh", "carrot", "carrots", "yolk", "yolks", "cheese", "soup", "inside", "crust", "skin", "breadcrumbs", "crumb", "bits", "volcano", "swirls", "streaks") && !(i > 0 && tokens[i-1].in("the", "of") && next.in("skin", "flesh", "top", "bits", "sauce")) {
+	if tokens[i].norm == "orange" && next.isNoun() && !ofTheFruit(next) && !(i > 0 && tokens[i-1].in("the", "of") && next.in("skin", "flesh", "top", "bits", "sauce")) {
 		return true
 	}
 	if next.isNoun() || next.norm == "and" || next.norm == "-" {
@@ -205,6 +207,20 @@ func colourFruit(tokens []token, i int) bool {
 		return true
 	}
 	return false
+}
+
+// ofTheFruit reports whether a noun behind orange is a piece of that fruit or
+// made with it: "orange zest", "an orange cake". A soup or a carrot is orange.
+func ofTheFruit(t *token) bool {
+	switch t.kind {
+	case lexicon.Person, lexicon.Tool, lexicon.Cloth:
+		return true
+	case lexicon.DishNoun:
+		return !t.in("soup", "soups", "curry", "stew", "mash", "dal", "dhal", "scramble", "chips")
+	case lexicon.Ingredient:
+		return !t.in("carrot", "carrots", "cheese", "cheddar", "mango", "oil", "fat", "yolk", "yolks", "lentil", "lentils", "pepper", "peppers", "flesh", "skin", "breadcrumbs", "pumpkin", "salmon")
+	}
+	return t.in("juice", "zest", "peel", "rind", "pith", "segment", "segments", "slice", "slices", "half", "halves", "pips", "pieces", "wedge", "wedges", "curd", "extract", "essence", "oils", "blossom", "water", "icing", "glaze", "syrup", "marmalade", "jelly", "drizzle", "filling", "cream", "buttercream", "tree", "flavour", "flavor", "taste", "smell", "scent", "tang", "one", "ones", "liqueur", "batter", "dressing", "mixture", "mix", "bit")
 }
 
 // sunkMiddle reports whether the verb at token i tells that a part or the top
@@ -233,15 +249,18 @@ func turnedSilver(tokens []token, i int) bool {
 // stands by itself or behind "to", "at" or "in": "colour of sand, breaks with a
 // snap", "I stopped at the colour of a new penny"; or -1. "The colour of the
 // sauce" is a subject.
-func ofColour(tokens []token, i int) int {
+func (d sensing) ofColour(tokens []token, i int) int {
 	if !tokens[i].in("colour", "color", "shade") || i+2 >= len(tokens) || tokens[i+1].norm != "of" || tokens[i+2].in("the", "it", "my", "them", "this", "each", "our", "your", "food") {
 		return -1
 	}
 	at := i - 1
-	if at >= 0 && tokens[at].in("the", "a") {
+	if at >= 0 && (tokens[at].isAdj() || tokens[at].tag == "VBG" || d.judges(&tokens[at])) {
+		at-- // "an alarming colour of"
+	}
+	if at >= 0 && tokens[at].tag == "DT" {
 		at--
 	}
-	if at >= 0 && !tokens[at].pause() && !tokens[at].in("to", "at", "until", "till", "exactly", "about", "reached", "an", "alarming", "lovely", "like") {
+	if at >= 0 && !tokens[at].pause() && !tokens[at].in("to", "at", "until", "till", "exactly", "about", "reached", "like", "went", "turned", "got") {
 		return -1
 	}
 	end := likenessEnd(tokens, i+2)

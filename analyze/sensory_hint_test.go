@@ -31,10 +31,16 @@ func TestWhatIsAQualityOnlyHere(t *testing.T) {
 		{"what was heard at the bite", "They made a noise when you bite.", "made a noise=texture"},
 		{"what a tool does", "I made noise with the pans.", ""},
 		{"orange as a colour", "Beads of orange fat.", "orange=appearance"},
+		{"orange before what is not the fruit's", "It had an orange stripe and orange edges.", "orange=appearance | stripe=appearance | orange=appearance"},
+		{"orange before what is not the fruit's", "It was an orange lentil soup.", "orange=appearance"},
 		{"orange as a fruit", "I squeezed the orange.", ""},
+		{"of the fruit", "I added orange juice, orange zest and an orange slice.", ""},
+		{"of the fruit", "We made orange curd and an orange cake.", ""},
 		{"what went down", "The middle dipped.", "dipped=appearance"},
 		{"what was dipped", "I dipped the chips.", ""},
 		{"the colour it was taken to", "I took it to the colour of an old penny.", "colour of an old penny=appearance"},
+		{"an adjective before it", "It went an odd colour of toffee.", "colour of toffee=appearance"},
+		{"the colour of no thing", "I like this odd colour of my apron.", ""},
 		{"the colour of a thing", "The colour of the sauce changed.", ""},
 	} {
 		assert.Equal(t, c.want, strings.Join(sensedIn(t, c.text), " | "), "%s: %s", c.rule, c.text)

@@ -113,15 +113,23 @@ func howMuch(tokens []token, c candidate) bool {
 }
 
 // signOfHeat reports whether steam or floating fat is the sign to go on ("until
-// it was just steaming", "until the oil floats") or the harm of a crowded pan
-// ("they sit there steaming").
+// it was just steaming", "when the oil floats", "heated the milk to just
+// steaming") or the harm of a crowded pan ("they sit there steaming").
 func signOfHeat(tokens []token, c candidate) bool {
 	if c.to-c.from != 1 || !tokens[c.from].in("steaming", "floats", "floated", "floating") {
 		return false
 	}
-	for j := c.from - 1; j >= 0 && j >= c.from-6; j-- {
-		if tokens[j].in("milk", "just", "heat", "heated", "warmed", "oil", "fat", "sit", "sits", "sat", "there") || tokens[j].norm == "to" && j+1 == c.from-1 {
+	liquid := false
+	for j := c.from - 1; j >= 0 && j >= c.from-6 && !tokens[j].pause(); j-- {
+		switch t := &tokens[j]; {
+		case t.in("until", "till", "heated", "heat", "warmed", "warm", "sit", "sits", "sat"):
 			return true
+		case t.norm == "to" && j+2 == c.from && tokens[j+1].in("just", "barely"):
+			return true
+		case t.in("when", "once"):
+			return liquid
+		case t.in("milk", "oil", "fat", "cream", "water", "stock"):
+			liquid = true
 		}
 	}
 	return false
@@ -161,7 +169,7 @@ func kindOfFood(tokens []token, c candidate) bool {
 	case "loose":
 		return next.in("starch", "flour", "skin", "skins", "leaves", "tea")
 	case "hard":
-		return next.in("way", "shoulder")
+		return next.norm == "way"
 	}
 	return next.norm == "dish" && c.from > 0 && vesselOf(tokens, c.from)
 }

@@ -128,6 +128,9 @@ func newVocabulary(lex *lexicon.Lexicon, tagger Tagger) *vocabulary {
 	for f := range v.singles {
 		v.know(f)
 	}
+	for _, right := range v.spelling {
+		v.know(right)
+	}
 	for _, l := range r.Cues {
 		if l.Label != string(lexicon.Technique) || l.Step != "told" {
 			continue
