@@ -253,6 +253,9 @@ func averted(tokens []token, hits []hit, sign hit) bool {
 		if planned(tokens, u.from) && sign.from < u.from {
 			continue // "it was pink so next time I will cook it longer"
 		}
+		if sign.Label == "storage" && u.from >= sign.to && slices.ContainsFunc(tokens[sign.to:u.from], func(t token) bool { return t.norm == "then" }) {
+			continue // "it sat out overnight then went back in the fridge"
+		}
 		return true
 	}
 	return false

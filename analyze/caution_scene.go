@@ -17,7 +17,7 @@ func (d cautioning) scene(r *reading, i int, kind string) bool {
 	}
 	averted := saidAverted(s, kind)
 	for _, scene := range d.words.lex.Reading.Scenes {
-		if scene.Kind == kind && (scene.Own || !averted) && !d.prevented(r, i, scene) && completes(r, i, scene) {
+		if scene.Kind == kind && (scene.DespiteUnless || !averted) && !d.prevented(r, i, scene) && completes(r, i, scene) {
 			return true
 		}
 	}

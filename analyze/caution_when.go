@@ -70,7 +70,7 @@ func before(tokens []token, i int) bool {
 		if j > 2 && tokens[j-3].norm == "when" && tokens[j-1].in("was", "were") && tokens[j].in("little", "small", "younger", "tiny") {
 			return true // "when I was little I used to eat it raw"
 		}
-		if tokens[j-1].norm == "back" && (atSeason(tokens, j) || tokens[j].norm == "in" && tokens[j+1].in("year", "primary", "juniors", "infants", "reception", "march", "may", "term")) {
+		if tokens[j-1].norm == "back" && (atSeason(tokens, j) || tokens[j].norm == "in" && period(tokens, j+1)) {
 			return true // "back in October I got a blister"
 		}
 		if asChild(tokens, j) {
@@ -91,8 +91,8 @@ func before(tokens []token, i int) bool {
 		if tokens[j-1].norm == "year" && tokens[j].tag == "CD" && j > 1 && tokens[j-2].norm == "in" || tokens[j-1].norm == "in" && tokens[j].in("juniors", "infants", "primary", "reception") {
 			return true // "in year 7 my chicken came out raw"
 		}
-		if atSeason(tokens, j-1) {
-			return true // "at Christmas I burnt my arm"
+		if atSeason(tokens, j-1) || namedYear(tokens, j-1) {
+			return true // "at Christmas I burnt my arm", "in 2009 he sliced his thumb"
 		}
 	}
 	return longAgo(tokens, i)
@@ -159,19 +159,63 @@ func bygone(tokens []token, i int) bool {
 	next := &tokens[i+1]
 	switch tokens[i].norm {
 	case "back":
-		return next.norm == "in"
+		return next.norm == "in" && i+2 < len(tokens) && period(tokens, i+2)
 	case "the", "late", "early":
 		return next.in("fifties", "sixties", "seventies", "eighties", "nineties", "noughties", "war")
 	case "in":
-		return len(next.norm) == 4 && (strings.HasPrefix(next.norm, "19") || strings.HasPrefix(next.norm, "200") || strings.HasPrefix(next.norm, "201")) && next.tag == "CD"
+		return namedYear(tokens, i)
 	case "years", "year":
 		return next.in("ago", "back")
 	case "before":
 		return i+3 < len(tokens) && tokens[i+2].norm == "was" && tokens[i+3].norm == "born"
 	case "when":
-		return i+3 < len(tokens) && tokens[i+2].in("was", "were") && slices.ContainsFunc(tokens[i+3:min(len(tokens), i+6)], func(t token) bool {
-			return t.in("little", "small", "younger", "tiny", "wee", "kid", "lad", "lass", "girl", "boy", "bairn", "child")
-		})
+		return i+3 < len(tokens) && tokens[i+2].in("was", "were") && young(tokens, i+3)
+	}
+	return false
+}
+
+// period reports whether token i names a time that a writer looks back at: a
+// year, a decade, a season, a stage of school. A thing does not: "went back in
+// the fridge".
+func period(tokens []token, i int) bool {
+	t := &tokens[i]
+	if t.tag == "CD" || atSeason(tokens, i-1) {
+		return true // "back in 1998", "back in eighty six", "back in the summer"
+	}
+	if t.in("the", "my", "our") && i+1 < len(tokens) {
+		return period(tokens, i+1) || tokens[i+1].in("fifties", "sixties", "seventies", "eighties", "nineties", "noughties", "war", "day", "days")
+	}
+	return t.in("year", "primary", "juniors", "infants", "reception", "school", "term", "march", "may", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+}
+
+// namedYear reports whether token i is the "in" before a year: "in 1961", "in
+// 2009". A year is named only when it is not this one; "in 2000 ml" is none.
+func namedYear(tokens []token, i int) bool {
+	if tokens[i].norm != "in" || i+1 >= len(tokens) {
+		return false
+	}
+	year := &tokens[i+1]
+	if year.tag != "CD" || len(year.norm) != 4 || !strings.HasPrefix(year.norm, "19") && !strings.HasPrefix(year.norm, "20") {
+		return false
+	}
+	return i+2 >= len(tokens) || !tokens[i+2].in("ml", "millilitres", "l", "litres", "g", "grams", "kg", "mg", "cc", "degrees", "watts", "w", "calories", "kcal", "kj", "seconds")
+}
+
+// young reports whether the predicate that opens at token i tells of a child: "a
+// boy", "only little", "so small". "Holding the boy" does not.
+func young(tokens []token, i int) bool {
+	for j := i; j < len(tokens) && j <= i+3; j++ {
+		t := &tokens[j]
+		switch {
+		case t.in("kid", "lad", "lass", "girl", "boy", "bairn", "child", "younger"):
+			return true
+		case t.in("little", "small", "tiny", "wee", "young"):
+			if j+1 >= len(tokens) || !strings.HasPrefix(tokens[j+1].tag, "NN") {
+				return true
+			}
+		case !t.in("a", "an", "only", "just", "very", "so", "quite", "still", "really"):
+			return false
+		}
 	}
 	return false
 }

@@ -63,12 +63,13 @@ type Caution struct {
 // Scene is what makes a danger only together: each of Parts is the name of a
 // cue, found in the sentence or, where Earlier says so, in one of the two
 // before it; none of Unless may stand in any of them. Nor may an "unless" of the
-// kind stand in the last, but for a scene of its Own, written with "!!".
+// kind stand in the last sentence, but where DespiteUnless says that only the
+// scene's own Unless counts: "!!" in the place of "!".
 type Scene struct {
-	Kind   string
-	Parts  []ScenePart
-	Unless []string
-	Own    bool
+	Kind          string
+	Parts         []ScenePart
+	Unless        []string
+	DespiteUnless bool
 }
 
 // ScenePart is one cue of a scene.
@@ -287,14 +288,17 @@ func (s source) scenes(n *yaml.Node, kind string, known []Labelled) []Scene {
 	var out []Scene
 	for _, item := range s.items(n, kind+" scene") {
 		scene := Scene{Kind: kind}
-		unless, then := false, false
+		unless, then, either := false, false, false
 		for _, name := range strings.Fields(s.text(item, "a scene")) {
 			switch name {
 			case "!", "!!":
-				unless, scene.Own = true, name == "!!"
+				unless, scene.DespiteUnless = true, name == "!!"
 				continue
 			case "then":
 				then = true
+				continue
+			case "either":
+				either = true
 				continue
 			}
 			cue, earlier := strings.CutPrefix(name, "<")
@@ -312,8 +316,19 @@ func (s source) scenes(n *yaml.Node, kind string, known []Labelled) []Scene {
 			s.problem(item, "a scene needs two cues at least; write one as a sign")
 		}
 		out = append(out, scene)
+		if either && len(scene.Parts) >= 2 {
+			out = append(out, scene.otherOrder())
+		}
 	}
 	return out
+}
+
+// otherOrder is the scene with the cues of its first two parts told the other
+// way about: what "either <ban use lapse" means besides "<ban use lapse".
+func (s Scene) otherOrder() Scene {
+	s.Parts = slices.Clone(s.Parts)
+	s.Parts[0].Cue, s.Parts[1].Cue = s.Parts[1].Cue, s.Parts[0].Cue
+	return s
 }
 
 // withGroups puts the words of a group in the place of its name: "$body" is

@@ -40,6 +40,22 @@ func TestAScene(t *testing.T) {
 	}}, r.Scenes)
 }
 
+// TestASceneInEitherOrder: "either" lets the first two cues change places, and
+// "!!" keeps the kind's own "unless" rows out of it.
+func TestASceneInEitherOrder(t *testing.T) {
+	r, problems := parsedReading(t, "reading/cautions.yaml",
+		"injury:\n  cue:\n    hot: [tray]\n    bare: [fingers]\n    red: [blister]\n    gloved: [gloves]\n  scene:\n    - either <hot bare red !! gloved\n    - hot bare ! gloved\n")
+	require.Empty(t, problems)
+	require.Len(t, r.Scenes, 3)
+	assert.Equal(t, []ScenePart{{Cue: CueStep("hot"), Earlier: true}, {Cue: CueStep("bare")}, {Cue: CueStep("red")}}, r.Scenes[0].Parts)
+	assert.Equal(t, []ScenePart{{Cue: CueStep("bare"), Earlier: true}, {Cue: CueStep("hot")}, {Cue: CueStep("red")}}, r.Scenes[1].Parts)
+	assert.Equal(t, []ScenePart{{Cue: CueStep("hot")}, {Cue: CueStep("bare")}}, r.Scenes[2].Parts, "without it there is one order")
+	for i, want := range []bool{true, true, false} {
+		assert.Equal(t, want, r.Scenes[i].DespiteUnless, "scene %d", i)
+		assert.Equal(t, []string{CueStep("gloved")}, r.Scenes[i].Unless, "scene %d", i)
+	}
+}
+
 // parsedReading reads the built-in reading files with one of them in other words.
 func parsedReading(t *testing.T, name, text string) (*Reading, Problems) {
 	t.Helper()
