@@ -1,5 +1,10 @@
 package analyze
 
+import (
+	"slices"
+	"strings"
+)
+
 // generally reports whether the clause speaks in the present of what always
 // happens.
 func generally(tokens []token, start, i int) bool {
@@ -25,7 +30,7 @@ func ruleOfKitchen(tokens []token, i int) bool {
 		case t.in("says", "reckons"):
 			return generally(tokens, j+1, i) // "he says the blender makes it baby food"
 		case t.norm == "if" && j+2 < i && tokens[j+1].in("you", "u"):
-			return !toSense(tokens, j+2, i)
+			return handles(tokens, j+2) && !toSense(tokens, j+2, i)
 		}
 	}
 	return false
@@ -63,11 +68,43 @@ func ofAKind(tokens []token, start, i int) bool {
 // you press it it springs back".
 func toSense(tokens []token, from, i int) bool {
 	for j := from; j < i && j <= from+3; j++ {
-		if tokens[j].in("press", "pressed", "push", "bite", "squeeze", "tap", "poke", "pull", "shake", "tip", "knock", "chew", "cut", "break", "bend", "snap", "lift", "hold", "look", "smell", "taste", "get", "eat", "prod", "touch", "tear", "like") {
+		if tokens[j].in("press", "pressed", "push", "bite", "squeeze", "tap", "poke", "pull", "shake", "knock", "chew", "cut", "break", "bend", "snap", "lift", "hold", "look", "smell", "taste", "get", "eat", "prod", "touch", "tear", "like") || tokens[j].norm == "tip" && !between(tokens, j, min(i, j+4), "in", "into", "out") {
 			return true
 		}
 	}
 	return false
+}
+
+// handles reports whether the verb that begins at token i is of cooking or of
+// handling food, said or denied, and not of speaking or knowing: "if you (do n't)
+// stir it", but "if you ask me".
+func handles(tokens []token, i int) bool {
+	for i < len(tokens) && (tokens[i].isAdv() || tokens[i].in("do", "dont", "don't", "just", "over", "only", "even", "start", "keep", "try", "to", "go")) && i+1 < len(tokens) && (tokens[i+1].isVerb() || tokens[i+1].isAdv() || tokens[i+1].in("to", "n't") || tokens[i+1].card.works) {
+		i++
+	}
+	if i >= len(tokens) {
+		return false
+	}
+	t := &tokens[i]
+	return t.card.works || strings.HasPrefix(t.norm, "over") || strings.HasPrefix(t.norm, "under") || t.in(
+		"do", "does", "leave", "put", "use", "cook", "have", "take", "open", "let", "keep", "forget", "rush", "get", "go", "make", "move", "touch", "lift", "cut", "chuck", "stop", "wait", "miss", "skip", "serve", "store", "hurry", "poke", "squash", "crowd", "tip", "pile", "drop", "bung", "dump", "shove", "throw", "pack", "handle", "work", "play", "mess", "fiddle",
+	)
+}
+
+// ofCondition reports whether token i is only so on the condition that "if" or the
+// like at token j begins. One that only says whose opinion it is, or how one comes
+// to sense the food, leaves what follows as it is, and no mark need divide the
+// two: "if you ask me | it is dry", "if you press it | it is springy".
+func ofCondition(tokens []token, j, i int) bool {
+	p := predicateOf(tokens, i)
+	if tokens[j].norm != "if" || p < 0 || j+2 >= len(tokens) || !tokens[j+1].in("you", "u") {
+		return true
+	}
+	said := false
+	for k := j + 2; k < subject(tokens, p); k++ {
+		said = said || tokens[k].isVerb() && !tokens[k].tagIn("VBN", "VBG")
+	}
+	return !said || handles(tokens, j+2) && !toSense(tokens, j+2, i)
 }
 
 // perceived reports whether token i is a verb of perceiving: what one could
@@ -85,6 +122,29 @@ func (t *token) imagines() bool {
 	return false
 }
 
+// otherwiseSo reports whether the clause of token i, which begins at token start,
+// ends in "otherwise" and tells in the present what comes about without a step:
+// "neck is tough like a boot otherwise". In the past, or behind "but" or "and",
+// the word means "apart from that" ("burnt but otherwise tasty").
+func otherwiseSo(tokens []token, start, i int) bool {
+	end := clauseEnd(tokens, i)
+	for j := i + 1; j < end; j++ {
+		if tokens[j].norm != "otherwise" {
+			continue
+		}
+		if j+1 < end || tokens[j-1].in("but", "and") {
+			return false
+		}
+		for k := start; k < j; k++ {
+			if tokens[k].tagIn("VBZ", "VBP") {
+				return !slices.ContainsFunc(tokens[k:j], func(t token) bool { return t.tag == "MD" })
+			}
+		}
+		return generally(tokens, start, i)
+	}
+	return false
+}
+
 // supposed reports whether what token i says is only imagined, wished or
 // meant: "would have been heavy", "should be crisp", "to make it crunchy",
 // "so it stays soft", "if it is dry".
@@ -92,12 +152,10 @@ func supposed(tokens []token, i int) bool {
 	if ruleOfKitchen(tokens, i) {
 		return true
 	}
-	for j := i + 1; j < len(tokens) && j <= i+5 && !tokens[j].pause(); j++ {
-		if tokens[j].norm == "otherwise" {
-			return true // "neck is tough like a boot otherwise"
-		}
-	}
 	start := clauseStart(tokens, i)
+	if otherwiseSo(tokens, start, i) {
+		return true
+	}
 	for j := i - 1; j >= start-1 && j >= 0; j-- {
 		t := &tokens[j]
 		switch {
@@ -106,7 +164,7 @@ func supposed(tokens []token, i int) bool {
 				return false
 			}
 			return true
-		case t.in("if", "or", "otherwise", "unless", "until", "till") && j == start-1:
+		case t.in("if", "or", "otherwise", "unless", "until", "till") && j == start-1 && ofCondition(tokens, j, i):
 			return true
 		case t.norm == "to" && j+1 < len(tokens) && (tokens[j+1].in("make", "keep", "get", "stop", "give", "avoid", "prevent", "be", "go", "add", "help", "let", "have", "become")):
 			return true
