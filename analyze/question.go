@@ -18,12 +18,13 @@ type wish struct {
 	group    string // of the wordings: an area, "whole", or a kind of danger
 	list     string // said, vague, work, detail, reason, danger or planned
 	sentence int
-	quote    string   // the writer's words in it; "" for none
-	noun     string   // the food that was judged, where the text names it
-	shorter  []string // other quotes, for where the first makes a question too hard to read
-	state    string   // of a danger: dealt or treated, where the text tells what came of it
-	mixed    bool     // the quote speaks of another sense as well
-	planned  bool     // the quote stands in the evaluation before this one
+	quote    string     // the writer's words in it; "" for none
+	noun     string     // the food that was judged, where the text names it
+	steps    []quotable // of a missing area: jobs of the writer's own at which to ask for it
+	shorter  []string   // other quotes, for where the first makes a question too hard to read
+	state    string     // of a danger: dealt or treated, where the text tells what came of it
+	mixed    bool       // the quote speaks of another sense as well
+	planned  bool       // the quote stands in the evaluation before this one
 }
 
 // danger returns the kind of danger that is asked about, or "".
@@ -52,7 +53,7 @@ func (d asking) read(r *reading) {
 		if !ok {
 			continue
 		}
-		w.quoted[q.quote] = true
+		w.quoted[q.quote], w.sentences[q.sentence] = true, true
 		quotes := []string{}
 		if q.quote != "" && !q.planned {
 			quotes = append(quotes, q.quote)
@@ -330,12 +331,13 @@ func (d asking) untold(r *reading, areas []lexicon.Area, doubt *doubt) lexicon.A
 // food first.
 func (d asking) missing(r *reading) []wish {
 	var out []wish
+	risky := d.risky(r)
 	for _, a := range []lexicon.Area{
 		lexicon.Taste, lexicon.Texture, lexicon.Appearance, lexicon.Improvement, lexicon.Aroma, lexicon.Safety,
 		lexicon.Hygiene, lexicon.Technique, lexicon.Organisation, lexicon.Independence,
 	} {
 		if row := r.row(a); row.Expected && !row.Said {
-			out = append(out, wish{area: a, step: Said, group: string(a), list: "said"})
+			out = append(out, wish{area: a, step: Said, group: string(a), list: "said", steps: d.stepsFor(r, a, risky)})
 		}
 	}
 	return out

@@ -22,11 +22,12 @@ type wording struct {
 
 	// quoted holds the pieces already put before the writer, so that one
 	// report never asks twice about the same words.
-	quoted map[string]bool
+	quoted    map[string]bool
+	sentences map[int]bool // those it was quoted from
 }
 
 func newWording(words *vocabulary, r *reading) *wording {
-	w := &wording{words: words, r: r, used: map[string]bool{}, asked: map[string]bool{}, quoted: map[string]bool{}}
+	w := &wording{words: words, r: r, used: map[string]bool{}, asked: map[string]bool{}, quoted: map[string]bool{}, sentences: map[int]bool{}}
 	if r.brief.After != nil {
 		for _, q := range r.brief.After.Questions {
 			w.asked[q.form], w.asked[q.Text] = true, true
@@ -41,7 +42,7 @@ func newWording(words *vocabulary, r *reading) *wording {
 // used yet.
 func (w *wording) afresh() *wording {
 	out := *w
-	out.used, out.quoted = map[string]bool{}, map[string]bool{}
+	out.used, out.quoted, out.sentences = map[string]bool{}, map[string]bool{}, map[int]bool{}
 	return &out
 }
 
@@ -49,12 +50,33 @@ func (w *wording) afresh() *wording {
 // first, counted from a place that the text decides, that was not used yet, is
 // easy to read with what it quotes, and says nothing for the writer.
 func (w *wording) ask(q *wish) (text, form string, ok bool) {
+	if text, form, ok = w.atStep(q); ok {
+		return text, form, true
+	}
 	turn := w.inTurn(w.list(q), q)
 	for _, quote := range append([]string{q.quote}, q.shorter...) {
 		try := *q
 		try.quote = quote
 		if text, form, ok = w.fill(turn, &try); ok {
 			q.quote = quote
+			return text, form, true
+		}
+	}
+	return "", "", false
+}
+
+// atStep asks about an area that the text does not speak of where it would come
+// in: at a job of the writer's own, out of a sentence that nothing was quoted from.
+func (w *wording) atStep(q *wish) (text, form string, ok bool) {
+	list := w.words.lex.Reading.Wordings[string(w.r.Role)][q.group]["step"]
+	for _, at := range q.steps {
+		if w.sentences[at.sentence] {
+			continue
+		}
+		try := *q
+		try.quote, try.sentence = at.text, at.sentence
+		if text, form, ok = w.fill(w.inTurn(list, &try), &try); ok {
+			*q = try
 			return text, form, true
 		}
 	}

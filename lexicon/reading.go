@@ -21,6 +21,7 @@ type Reading struct {
 	States    map[string]bool  // qualities of ingredients before they are used
 	Cues      []Labelled       // signs of the areas
 	Hints     map[string]Area  // words that often speak of an area without showing it
+	Steps     map[Area]Ranks   // words of the jobs at which an area matters
 	Dangers   []Labelled       // signs of a caution
 	Scenes    []Scene          // what makes a danger together; see Scene
 	Cautions  map[string]Caution
@@ -41,6 +42,9 @@ type Reading struct {
 	vague      map[string]bool // these very words
 	vagueStems map[string]bool // every form
 }
+
+// Ranks orders words by their stems: 0 is what matters most.
+type Ranks map[string]int
 
 // Slang is the step of words that judge only when they are said of something
 // as a quality of it: "it was sick", not "I was sick".
@@ -116,7 +120,7 @@ func (r *Reading) Words() []string {
 
 // parseReading reads the files under reading/.
 func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
-	r := &Reading{Hints: map[string]Area{}, Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Opposites: map[string]map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
+	r := &Reading{Hints: map[string]Area{}, Steps: map[Area]Ranks{}, Cautions: map[string]Caution{}, Allergens: map[string][]string{}, Spelling: map[string]string{}, RealWords: map[string]bool{}, vague: map[string]bool{}, vagueStems: map[string]bool{}, Opposites: map[string]map[string]bool{}, Usual: map[string]Sense{}, States: map[string]bool{}}
 	open := func(name string) (source, *yaml.Node, error) {
 		file := "reading/" + name + ".yaml"
 		data, err := fs.ReadFile(base, file)
@@ -197,6 +201,16 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 				}
 				r.Cues = append(r.Cues, s.patterns(v, key, step)...)
 			})
+		}},
+		{"steps", func(s source, key string, v *yaml.Node) {
+			if !Area(key).Known() {
+				s.problem(v, "no area is called %q", key)
+				return
+			}
+			r.Steps[Area(key)] = Ranks{}
+			for i, w := range s.list(v, key) {
+				r.Steps[Area(key)][Stem(w)] = i
+			}
 		}},
 		{"cautions", func(s source, key string, v *yaml.Node) {
 			if key == "groups" {

@@ -36,12 +36,16 @@ func wordingTree() []wordingSection {
 			if Sense(a).Known() {
 				said = append(said, "{moment}")
 			}
-			s.groups = append(s.groups, wordingGroup{a, []wordingList{
+			lists := []wordingList{
 				{"said", wordingPlace{said, true, fewestWordings}},
 				{"vague", wordingPlace{[]string{"{word}", "{noun}", "{dish}"}, true, fewestWordings}},
 				{"detail", wordingPlace{[]string{"{words}", "{dish}"}, true, fewestWordings}},
 				{"reason", wordingPlace{[]string{"{words}", "{dish}"}, true, fewestWordings}},
-			}})
+			}
+			if slices.Contains(stepAreas(), Area(a)) {
+				lists = append(lists, wordingList{"step", wordingPlace{[]string{"{words}", "{dish}"}, true, fewestWordings}})
+			}
+			s.groups = append(s.groups, wordingGroup{a, lists})
 		}
 		s.groups = append(s.groups, wordingGroup{"whole", []wordingList{
 			{"vague", wordingPlace{[]string{"{word}", "{noun}", "{dish}"}, true, fewestWordings}},
@@ -82,6 +86,10 @@ func wordingTree() []wordingSection {
 	look.groups = append(look.groups, places)
 	return append(tree, praise, danger, last, look)
 }
+
+// stepAreas returns the areas that are asked about at a job of the writer's own,
+// where the text does not speak of them.
+func stepAreas() []Area { return []Area{Hygiene, Safety, Organisation, Aroma, Improvement} }
 
 type wordingSection struct {
 	name   string

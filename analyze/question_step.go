@@ -1,0 +1,127 @@
+package analyze
+
+import (
+	"slices"
+	"strings"
+
+	"saywhy/lexicon"
+)
+
+// quotable is a piece of a sentence that a question may put before the writer.
+type quotable struct {
+	sentence int
+	text     string
+	rank     int // 0 for what matters most
+}
+
+// stepsFor lists the jobs of the writer's own, or the faults, at which an area
+// that the text does not speak of could be told, those that matter most first.
+// To be asked "what could you smell?" of no moment in particular is the same
+// question week after week; asked of the onions just fried it is one's own.
+func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quotable {
+	var out []quotable
+	ranks := d.words.lex.Reading.Steps[a]
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		if risky[s.n] || isPrompt(s) || s.tokens[len(s.tokens)-1].in("?") || s.reportsSpeech(r.Text) {
+			continue
+		}
+		for j := headingEnd(s.tokens); j < len(s.tokens); j++ {
+			rank, ok := ranks[s.tokens[j].stem]
+			if a == lexicon.Improvement {
+				rank, ok = 0, faultAt(s, j)
+			}
+			if !ok || namesNext(s.tokens, j) {
+				continue
+			}
+			from, to, whole := clauseAround(r.Text, s.tokens, j, j+1, maxQuote)
+			if whole && endsWhole(s.tokens, to) && d.stepOf(s.tokens[from:to], a, r.Role) {
+				out = append(out, quotable{s.n, r.Text[s.tokens[from].start:s.tokens[to-1].end], rank})
+			}
+		}
+	}
+	slices.SortStableFunc(out, func(a, b quotable) int { return a.rank - b.rank })
+	return out
+}
+
+// endsWhole reports whether what stands before token i is a whole: no clause has
+// only begun there, as in "I boiled it until a drop | set hard".
+func endsWhole(tokens []token, i int) bool {
+	return i == len(tokens) || tokens[i].pause() || tokens[i].divides() || tokens[i].tag == "CC" || tokens[i].joins() || tokens[i].leads() ||
+		tokens[i].tag == "IN" && !tokens[i].in("of", "like", "than", "that")
+}
+
+// stepOf reports whether a piece tells of a job at which it makes sense to ask
+// about the area.
+func (d asking) stepOf(piece []token, a lexicon.Area, role Role) bool {
+	if countWords(piece) < 3 || !done(piece) || piece[0].in("when", "after", "before", "if", "once", "until", "till") {
+		return false
+	}
+	switch a {
+	case lexicon.Improvement:
+		return true
+	case lexicon.Organisation:
+		return waits(piece)
+	}
+	if slipped(piece) || given(piece, a) {
+		return false
+	}
+	return opensWithDoer(piece) && doer(piece, role) && cooks(piece)
+}
+
+// namesNext reports whether token j only names the noun behind it: "baking paper",
+// "the frying pan".
+func namesNext(tokens []token, j int) bool {
+	return strings.HasSuffix(tokens[j].norm, "ing") && j+1 < len(tokens) && tokens[j+1].isNoun()
+}
+
+// opensWithDoer reports whether a piece begins with who did a job, or with the job
+// itself, and tells of no second person's.
+func opensWithDoer(piece []token) bool {
+	if t := &piece[0]; !t.in("i", "we", "he", "she", "you", "they") && t.kind != lexicon.Person && !t.tagIn("VBD", "VBN", "NNP") {
+		return false
+	}
+	return !slices.ContainsFunc(piece[1:], func(t token) bool { return t.in("i", "we", "he", "she", "they", "floor") })
+}
+
+// given reports whether a piece says already what the question would ask: of
+// germs, that water came in; or whether it is about food that is done, of which
+// a slice is cut to look inside.
+func given(piece []token, a lexicon.Area) bool {
+	cuts, raw := false, false
+	for i := range piece {
+		t := &piece[i]
+		if a == lexicon.Hygiene && t.in("washed", "wash", "rinsed", "rinse", "wiped", "scrubbed", "boiled", "fried", "cooked", "baked", "roasted", "grilled", "served") {
+			return true
+		}
+		cuts = cuts || t.in("cut", "sliced", "slice", "chopped", "diced")
+		raw = raw || t.kind == lexicon.Ingredient || t.kind == lexicon.Protein
+	}
+	return a == lexicon.Safety && cuts && !raw
+}
+
+// waits reports whether a piece tells how long something took by itself, in
+// which the cook had time: "it went in the oven for half an hour".
+func waits(piece []token) bool {
+	return slices.ContainsFunc(piece, func(t token) bool {
+		return t.kind == lexicon.Time && !t.in("time", "times", "night", "overnight", "day", "days", "second", "seconds", "week", "weeks")
+	}) &&
+		slices.ContainsFunc(piece, func(t token) bool { return t.in("for", "about", "until", "after", "took") || t.tag == "CD" })
+}
+
+// faultAt reports whether token j is a word by which the writer describes what
+// was amiss with the food: a fault in any food, or a quality that was too much.
+func faultAt(s *sentence, j int) bool {
+	t := &s.tokens[j]
+	if !t.faulty() {
+		return false
+	}
+	always := t.in("burnt", "burned", "doughy", "rubbery", "gluey", "lumpy", "soggy", "stodgy", "claggy", "gritty", "tasteless", "leathery", "underdone", "overdone",
+		"undercooked", "overcooked", "split", "collapsed", "mushy", "sloppy", "greasy")
+	if !always && !(j > 0 && s.tokens[j-1].in("too", "bit", "abit", "slightly", "rather")) {
+		return false
+	}
+	return slices.ContainsFunc(s.sensory, func(w sensoryWord) bool {
+		return w.from <= j && j < w.to && !w.supposed && !w.denied && !w.other
+	})
+}

@@ -1,0 +1,63 @@
+package analyze
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"saywhy/lexicon"
+)
+
+// TestAnAreaIsAskedAboutAtAJobOfTheWritersOwn: what the text leaves out is asked
+// for where it would come in, in the writer's words; where no job suits, of the
+// dish as a whole.
+func TestAnAreaIsAskedAboutAtAJobOfTheWritersOwn(t *testing.T) {
+	for _, c := range []struct {
+		area  lexicon.Area
+		role  Role
+		quote string // "" where the dish as a whole is asked about
+		text  string
+	}{
+		{lexicon.Aroma, Learner, "I fried the onions in butter", "I fried the onions in butter. The soup was thick and tasted salty. It was green."},
+		{lexicon.Aroma, Learner, "", "I used a frying pan and baking paper. The pie was crisp and tasted salty. It was golden."},
+		{lexicon.Aroma, Learner, "", "When I baked it, the pie got big. It was crisp and tasted salty. It was golden."},
+		{lexicon.Safety, Learner, "I drained the potatoes", "I drained the potatoes. It smelt of butter and looked yellow. It tasted salty and was smooth."},
+		{lexicon.Safety, Learner, "", "I cut the cake open. It smelt of lemon and looked yellow. It tasted sweet and was soft."},
+		{lexicon.Hygiene, Learner, "I cracked the eggs into a bowl", "I cracked the eggs into a bowl. It smelt of butter and looked yellow. It tasted salty and was smooth."},
+		{lexicon.Hygiene, Learner, "", "I boiled the eggs with salt. It smelt of butter and looked yellow. It tasted salty and was smooth."},
+		{lexicon.Improvement, Learner, "The bottom was a bit soggy", "The bottom was a bit soggy because the juice ran out. It smelt of butter and looked yellow."},
+		{lexicon.Improvement, Learner, "", "The bottom was crisp and not soggy. It smelt of butter and looked yellow."},
+		{lexicon.Safety, Adult, "She fried the strips", "She fried the strips. They looked brown and tasted salty. They were crisp."},
+	} {
+		var met bool
+		for _, q := range ask(t, c.role, 0, c.text) {
+			if q.Area != c.area || q.Step != Said || q.Danger != "" {
+				continue
+			}
+			met = true
+			if c.quote == "" {
+				assert.Empty(t, q.Quotes, "%s: %s", c.text, q.Text)
+				continue
+			}
+			if assert.Equal(t, []string{c.quote}, q.Quotes, "%s: %s", c.text, q.Text) {
+				assert.Contains(t, q.Text, "“"+c.quote+"”")
+				assert.Equal(t, 1+strings.Count(c.text[:strings.Index(c.text, c.quote)], ". "), q.Sentence)
+			}
+		}
+		require.True(t, met, "%s is not asked about: %s", c.area, c.text)
+	}
+}
+
+// TestOneSentenceIsNotQuotedTwiceForWhatIsMissing: two areas that one job could
+// stand for are asked about at two jobs, or at none.
+func TestOneSentenceIsNotQuotedTwiceForWhatIsMissing(t *testing.T) {
+	quoted := map[int]int{}
+	for _, q := range ask(t, Learner, 0, "I fried the chicken in oil. It was golden and crisp. It tasted salty.") {
+		if q.Step == Said && len(q.Quotes) > 0 {
+			quoted[q.Sentence]++
+		}
+	}
+	assert.Equal(t, map[int]int{1: 1}, quoted)
+}
