@@ -7,9 +7,11 @@ import (
 	"saywhy/lexicon"
 )
 
-// dangers lists one question for each kind of danger in the text, in text
-// order: about the danger itself, in a way that sends a learner to the adult.
-// One event is asked about once, whatever kinds of danger it belongs to.
+// dangers lists one question for each kind of danger in the text, in the order in
+// which the kinds come up: about the danger itself, in a way that sends a learner
+// to the adult. Of several sentences that tell of one kind, the one is asked about
+// in which most tells of it. One event is asked about once, whatever kinds of
+// danger it belongs to.
 func (d asking) dangers(r *reading) []wish {
 	var out []wish
 	asked := map[string]bool{}
@@ -18,6 +20,7 @@ func (d asking) dangers(r *reading) []wish {
 			continue
 		}
 		asked[c.Kind] = true
+		c = d.plainest(r, c)
 		area, pieces := areaOfDanger(c.Kind), d.dangerPieces(r, c.Sentence-1, c.Kind)
 		q := wish{
 			area: area, step: nextStep(r, area), group: c.Kind, list: "danger", state: seenTo(r, c.Sentence-1, c.Kind),
@@ -30,6 +33,32 @@ func (d asking) dangers(r *reading) []wish {
 		}
 	}
 	return out
+}
+
+// plainest returns of the cautions of one kind the one whose sentence tells most
+// of the danger: the thighs cut up are half of it, what they were laid on when
+// they were done is the other.
+func (d asking) plainest(r *reading, first Caution) Caution {
+	best, most := first, d.worthOf(r, first)
+	for _, c := range r.cautions {
+		if c.Kind != first.Kind || c.Sentence == first.Sentence {
+			continue
+		}
+		if worth := d.worthOf(r, c); worth > most {
+			best, most = c, worth
+		}
+	}
+	return best
+}
+
+// worthOf returns the worth of the best that could be quoted of a caution.
+func (d asking) worthOf(r *reading, c Caution) int {
+	i := c.Sentence - 1
+	pieces := weighedPieces(r.Text, r.sentences[i].tokens, d.dangerWeights(r, i, c.Kind))
+	if len(pieces) == 0 {
+		return 0
+	}
+	return pieces[0].worth
 }
 
 // sameEvent reports whether two dangers are one event: a harm and what did it,

@@ -231,6 +231,9 @@ func endsQuote(text string, tokens []token, from, to int) bool {
 	if last.leads() && !(to-2 >= from && tokens[to-2].norm == "since") || last.fills() || last.in("we", "he", "she", "they") || last.in("straight", "right", "just", "all", "then") && !endsHere(tokens, to) {
 		return false
 	}
+	if last.norm == "up" && to-2 >= from && tokens[to-2].in("ended", "end", "wound", "ends", "ending") {
+		return false // "and ended up | on the phone"
+	}
 	if hangsOn(last) && !(last.tag == "IN" && endsHere(tokens, to)) || last.in("me", "i") && to-2 >= from && !tokens[to-2].isVerb() && !tokens[to-2].tagIn("IN", "TO") {
 		return false
 	}

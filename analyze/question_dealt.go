@@ -27,6 +27,9 @@ func seenTo(r *reading, i int, kind string) string {
 		tokens, from := r.sentences[n].tokens, 0
 		if n == i {
 			from = first
+			if r.Role == Learner && grownUpMet(tokens[:first]) {
+				return dealt
+			}
 		}
 		if grownUpActs(tokens, from, r.Role, n == i && r.sentences[n].vague == nil) {
 			return dealt
@@ -38,6 +41,17 @@ func seenTo(r *reading, i int, kind string) string {
 		}
 	}
 	return ""
+}
+
+// grownUpMet reports whether it is a grown-up who came upon the danger that the
+// words behind tell of: "when dad bit into one it was still see through".
+func grownUpMet(tokens []token) bool {
+	for i := range tokens {
+		if grownUp(&tokens[i]) && i+1 < len(tokens) && tokens[i+1].in("bit", "found", "noticed", "spotted", "saw", "discovered", "caught") {
+			return true
+		}
+	}
+	return false
 }
 
 // toldForNextTime reports whether an adult has told the cook, in the sentence of a danger

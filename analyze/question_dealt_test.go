@@ -1,10 +1,13 @@
 package analyze
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"saywhy/lexicon"
 )
 
 // TestADangerThatWasSeenTo keeps the question which adult knows from a text that
@@ -16,6 +19,9 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 	}{
 		{Learner, "I cut my finger on the grater and Mum put it under the tap.", dealt},
 		{Learner, "I burnt my hand on the tray. I told my nan straight away.", dealt},
+		{Learner, "When Dad bit into the chicken it was still pink in the middle.", dealt},
+		{Learner, "When my brother bit into the chicken it was still pink in the middle.", ""},
+		{Learner, "When Dad ate the chicken it was still pink in the middle.", ""},
 		{Learner, "I burnt my hand on the tray and ran it under the cold tap.", treated},
 		{Learner, "I cut my finger on the grater. Mum loved the soup.", ""},
 		{Learner, "I cut my finger on the grater. I never told my mum.", ""},
@@ -60,5 +66,56 @@ func TestADangerIsQuotedWithWhatMakesItOne(t *testing.T) {
 				assert.Contains(t, q.Text, want, text)
 			}
 		}
+	}
+}
+
+// TestOfTwoSentencesThePlainerOneIsAskedAbout: half of a danger is no sentence to
+// put before the writer where another tells the whole.
+func TestOfTwoSentencesThePlainerOneIsAskedAbout(t *testing.T) {
+	a, lex := shared(t)
+	grill, err := lex.Find("grilled-meat")
+	require.NoError(t, err)
+	r := a.reading(Input{Role: Learner, Text: "I cut the thighs up and they went in soy. Once they had stripes on I put them back on the plate they'd come out on, and poured the rest of the soy over, it ran into all the salad."}, Brief{Dish: grill})
+	half, whole := Caution{Kind: "cross-contact", Sentence: 1}, Caution{Kind: "cross-contact", Sentence: 2}
+	r.cautions = []Caution{half, whole, {Kind: "injury", Sentence: 1}}
+	d := asking{words: a.words}
+	assert.Equal(t, whole, d.plainest(r, half))
+	assert.Equal(t, whole, d.plainest(r, whole))
+}
+
+// TestNobodyIsAskedToTasteWhatIsNotSafe: with a danger in the text no question
+// has the writer lift another spoonful.
+func TestNobodyIsAskedToTasteWhatIsNotSafe(t *testing.T) {
+	a, lex := shared(t)
+	rice, err := lex.Find("rice")
+	require.NoError(t, err)
+	moment := rice.Moments[lexicon.Sense(lexicon.Taste)]
+	require.NotEmpty(t, moment)
+	for n := range 40 {
+		text := fmt.Sprintf("I left the rice in the pan overnight and we ate it cold on day %d.", n)
+		r := a.Read(Input{Text: text, Role: Learner}, Brief{Dish: rice})
+		require.NotEmpty(t, r.Cautions, text)
+		for _, q := range r.Questions {
+			assert.NotContains(t, q.Text, moment)
+		}
+	}
+}
+
+// TestAPromiseIsNoIllness: "Ill" without its mark opens a promise where a verb
+// follows, and tells of an illness elsewhere.
+func TestAPromiseIsNoIllness(t *testing.T) {
+	a, lex := shared(t)
+	for text, unwell := range map[string]bool{
+		"My chicken pieces were big. Ill cut them smaller.":     false,
+		"It was salty so ill add less next time.":               false,
+		"I was ill in the night but I made the omelettes.":      true,
+		"Was being ill all night, still did the salad for tea.": true,
+	} {
+		r := a.Read(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
+		found := false
+		for _, c := range r.Cautions {
+			found = found || c.Kind == "unwell"
+		}
+		assert.Equal(t, unwell, found, text)
 	}
 }

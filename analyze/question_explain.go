@@ -145,7 +145,9 @@ func handedOver(piece []token, role Role) bool {
 			continue
 		}
 		for j := i + 1; j < len(piece) && j <= i+2; j++ {
-			if v := &piece[j]; v.tag == "VBD" && (v.card.works || v.in("helped", "carried", "did", "held", "lifted", "opened", "poured", "drained", "lit", "turned", "took", "put", "showed", "opened", "reached")) {
+			if v := &piece[j]; v.in("scraped", "licked", "cleared", "finished", "tasted") {
+				return false // "my brother scraped the dish": he ate
+			} else if v.tag == "VBD" && (v.card.works || v.in("helped", "carried", "did", "held", "lifted", "opened", "poured", "drained", "lit", "turned", "took", "put", "showed", "opened", "reached")) {
 				return j+1 < len(piece)
 			}
 		}

@@ -129,6 +129,17 @@ func mostlyCapitals(tokens []token) bool {
 	return upper > lower
 }
 
+// promises reports whether "ill" at token i is "I'll" without its mark: a clause
+// begins there, and what is to be done follows.
+func promises(tokens []token, i int) bool {
+	if i+1 >= len(tokens) || i > 0 && !tokens[i-1].pause() && !tokens[i-1].divides() && !tokens[i-1].in("and", "so", "but", "then", "think", "time", "or") {
+		return false
+	}
+	next := &tokens[i+1]
+	return next.card.works && !strings.HasSuffix(next.norm, "ed") && !strings.HasSuffix(next.norm, "ing") ||
+		next.in("try", "make", "do", "use", "add", "put", "take", "be", "have", "get", "let", "leave", "never", "definitely", "probably", "not", "also", "just", "keep", "buy", "ask", "start", "give", "remember", "check", "need", "make", "go", "know", "tell")
+}
+
 // repair mends tags where these texts differ from the newspapers the tagger
 // learnt from. Each rule says what it means in language.
 func repair(tokens []token, words *vocabulary) {
@@ -146,6 +157,9 @@ func repair(tokens []token, words *vocabulary) {
 			t.stem = "too"
 		case t.norm == "cause" && causeForBecause(tokens, i):
 			t.norm, t.stem, t.tag = "because", "because", "IN"
+		case t.norm == "ill" && promises(tokens, i):
+			// "Ill cut them smaller": I will, and nobody is ill.
+			t.norm, t.stem, t.tag = "will", "will", "MD"
 		case t.norm == "i" || t.norm == "we":
 			t.tag = "PRP"
 		case t.norm == "'d" && tellsPast(tokens, i):

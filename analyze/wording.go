@@ -162,6 +162,9 @@ func callsItTasteOrLook(form string) bool {
 // fails where the text or the dish has nothing to put there.
 func (w *wording) slots(form string, q *wish, title string) (string, bool) {
 	moment := w.r.brief.Dish.Moments[lexicon.Sense(q.group)]
+	if len(w.r.cautions) > 0 {
+		moment = "" // "what do you taste when you try a forkful?" of what nobody should eat
+	}
 	switch {
 	case strings.Contains(form, "{noun}") && q.noun == "":
 		return "", false
