@@ -122,43 +122,8 @@ func announces(t *token) bool {
 // plainForm returns the stem of a word, of an irregular verb that of its
 // present ("took": take).
 func plainForm(t *token) string {
-	switch t.norm {
-	case "took", "taken":
-		return "take"
-	case "left":
-		return "leav"
-	case "gave", "given":
-		return "give"
-	case "froze", "frozen":
-		return "freez"
-	case "beat", "beaten":
-		return "beat"
-	case "bought":
-		return "buy"
-	case "brought":
-		return "bring"
-	case "kept":
-		return "keep"
-	case "ground":
-		return "grind"
-	case "cut":
-		return "cut"
-	case "tore", "torn":
-		return "tear"
-	case "shook", "shaken":
-		return "shake"
-	case "wore", "worn":
-		return "wear"
-	case "began", "begun":
-		return "begin"
-	case "thought":
-		return "think"
-	case "read":
-		return "read"
-	case "chose", "chosen":
-		return "choos"
-	case "rose", "risen":
-		return "rise"
+	if plain, is := irregular(t.norm); is != 0 {
+		return lexicon.Stem(plain)
 	}
 	if t.card != nil && !strings.HasSuffix(t.norm, "'s") {
 		return t.card.stem

@@ -192,19 +192,21 @@ func repair(tokens []token, words *vocabulary) {
 			if !strings.HasPrefix(t.tag, "VB") && !strings.HasPrefix(t.tag, "JJ") && !t.card.adverb && t.norm != "even" {
 				t.tag = "JJ"
 			}
-		case i > 0 && tokens[i-1].tag == "PRP" && subjectPronoun(tokens[i-1].norm) && strings.HasPrefix(t.tag, "NN") && i+1 < len(tokens) && strings.HasSuffix(t.norm, "ed"):
+		case i > 0 && tokens[i-1].tag == "PRP" && subjectPronoun(tokens[i-1].norm) && strings.HasPrefix(t.tag, "NN") && i+1 < len(tokens) && regularPast(t.norm):
 			// "I kneaded the dough": an unknown past tense taken for a noun.
 			t.tag = "VBD"
 		case (i == 0 || tokens[i-1].pause()) && t.card.works && t.isNoun() && i+1 < len(tokens) && tokens[i+1].in("it", "them"):
 			t.tag = "VB" // "Brush it with milk"
-		case i == 0 && strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && strings.HasPrefix(t.tag, "NN"):
+		case i == 0 && regularPast(t.norm) && strings.HasPrefix(t.tag, "NN"):
 			t.tag = "VBD"
-		case strings.HasSuffix(t.norm, "ed") && len(t.norm) > 4 && t.tagIn("JJ", "VBN") && opensNote(tokens, i):
+		case regularPast(t.norm) && t.tagIn("JJ", "VBN") && opensNote(tokens, i):
 			t.tag = "VBD"
-		case t.tag == "POS" && i+1 < len(tokens) && (tokens[i+1].in("too", "very", "really", "so", "quite", "not", "n't") || (tokens[i+1].isAdj() || tokens[i+1].describes()) && (i+2 >= len(tokens) || !tokens[i+2].isNoun() && !tokens[i+2].isAdj())):
+		case t.tag == "POS" && shortIs(tokens, i):
 			t.tag = "VBZ" // "the knob's stiff": is
 		case t.tag == "VBZ" && t.kind.Food() && i+1 < len(tokens) && tokens[i+1].tag == "VBD" && strings.HasSuffix(t.norm, "s"):
 			t.tag = "NNS" // "leeks gave it sweetness"
+		case t.tag == "VBD" && t.in("shred", "embed", "feed", "need", "bleed", "weed", "proceed", "succeed"):
+			t.tag = "VBP" // "they shred easily": that is no past in -ed
 		case t.tag == "VBP" && onlyPast(t.norm):
 			t.tag = "VBD" // "so they kept their shape"
 		case t.norm == "underneath":
@@ -213,13 +215,33 @@ func repair(tokens []token, words *vocabulary) {
 	}
 }
 
-// onlyPast reports whether the form of a verb is its past and never its present.
-func onlyPast(form string) bool {
-	switch form {
-	case "kept", "went", "came", "took", "gave", "held", "stuck", "sank", "rose", "broke", "fell", "froze", "grew", "made", "got", "knew", "thought", "told", "said", "sat", "stood", "brought", "bought", "caught", "lost", "sent", "spent", "tore", "wore", "shook", "shrank", "began", "ran", "ate", "drank", "forgot", "chose", "wept", "slid", "swelled", "meant", "built", "burnt", "spilt", "spoilt", "threw", "blew", "drew", "hung", "dealt", "swept", "crept", "bent", "left", "lit", "fed", "fought", "slept", "spoke", "stole", "stung", "swam", "swung", "taught", "woke", "wound":
+// shortIs reports whether the "'s" at token i is short for "is": a quality or a
+// degree follows it and no noun that somebody could have. "Nan's best" and "It was
+// my mum's favourite" leave the noun out: what somebody has is one of several.
+func shortIs(tokens []token, i int) bool {
+	if i+1 >= len(tokens) {
+		return false
+	}
+	t := &tokens[i+1]
+	if t.in("too", "very", "really", "so", "quite", "not", "n't") {
 		return true
 	}
-	return strings.HasSuffix(form, "ed") && len(form) > 4 && !strings.HasSuffix(form, "eed")
+	if !t.isAdj() && !t.describes() || i+2 < len(tokens) && (tokens[i+2].isNoun() || tokens[i+2].isAdj()) {
+		return false
+	}
+	if t.tag == "JJS" || t.in("favourite", "favorite", "fave", "own", "usual", "best", "worst", "latest", "speciality", "first", "last", "second") {
+		return false
+	}
+	if i < 2 || !tokens[i-1].human() || !tokens[i-2].tagIn("DT", "PRP$") {
+		return true
+	}
+	start := clauseStart(tokens, i)
+	for j := start; j < i-2; j++ {
+		if tokens[j].isVerb() {
+			return false // "mine looked like my nan's"
+		}
+	}
+	return true
 }
 
 // tellsPast reports whether the "'d" at token i is short for "had": a past
@@ -243,17 +265,7 @@ func tellsPast(tokens []token, i int) bool {
 	case t.tagIn("VBN", "VBD", "DT", "PRP$", "CD"):
 		return true
 	case t.tagIn("NN", "JJ", "VB", "VBP"):
-		return strings.HasSuffix(t.norm, "ed") && !t.in("need", "feed", "speed", "shred", "bleed", "seed", "proceed", "knead") || pastForm(t.norm)
-	}
-	return false
-}
-
-// pastForm reports whether the word is the participle of an irregular verb of
-// the kitchen, which the tagger does not always know.
-func pastForm(w string) bool {
-	switch w {
-	case "been", "had", "done", "lost", "made", "got", "left", "gone", "kept", "found", "bought", "brought", "eaten", "beaten", "frozen", "froze", "forgotten", "forgot", "taken", "drawn", "run", "stuck", "sat", "stood", "told", "learnt", "burnt", "spilt", "broken", "rung", "wrung", "thrown", "worn", "held", "laid", "ground", "swept", "begun", "started", "shaken", "chosen", "written", "cut":
-		return true
+		return regularPast(t.norm) || pastForm(t.norm)
 	}
 	return false
 }
