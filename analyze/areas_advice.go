@@ -66,8 +66,12 @@ func instructs(tokens []token, i int, role Role) bool {
 		return false
 	case i == 0 && noteOf(tokens):
 		return false
-	case t.in("do", "don't"):
-		return (t.norm == "don't" || next.in("not", "n't") || role == Adult) && !restHas(tokens, i+2, 0, "know", "think", "mind", "like", "care", "want", "understand", "really", "even", "get", "have", "believe", "remember")
+	case t.norm == "don't":
+		return ordersNot(tokens, i+1)
+	case t.norm == "do" && next.in("not", "n't"):
+		return ordersNot(tokens, i+2)
+	case t.norm == "do":
+		return role == Adult && !next.in("know", "think", "mind", "like", "care", "want", "understand", "really", "have", "believe", "remember", "love", "enjoy", "prefer", "you")
 	}
 	if t.kind.Food() && !next.tagIn("DT", "PRP", "PRP$") {
 		return false // "flour on the floor"
@@ -84,6 +88,28 @@ func instructs(tokens []token, i int, role Role) bool {
 		"write", "aim", "practise", "practice", "save", "buy", "get", "take", "let", "make", "go", "spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember",
 		"grease", "flour", "line", "stand", "scrub", "dust", "oil", "time", "measure", "scrape", "rinse", "plan", "swap", "shut", "strip", "double", "halve", "tie", "drag", "add", "mark", "switch", "skip", "stick", "work", "wait", "bring", "hold",
 	) || role == Adult && t.in("think", "have", "look"))
+}
+
+// ordersNot reports whether the verb at token v behind "don't" tells what is not to
+// be done, and not what the writer does not think, like or have: "get the oil too
+// hot", but "know what to say", "have much to add", "get to cook".
+func ordersNot(tokens []token, v int) bool {
+	if v < len(tokens) && tokens[v].in("even", "really", "ever") {
+		v++
+	}
+	if v >= len(tokens) {
+		return false
+	}
+	t, next := &tokens[v], after(tokens, v, 1)
+	switch t.norm {
+	case "get", "have":
+		return !next.in("to", "much", "many", "any", "time", "a", "why", "what", "how", "enough", "it") && !next.pause()
+	case "think":
+		return next.in("about", "of")
+	case "know", "mind", "like", "care", "want", "understand", "really", "believe", "remember", "love", "enjoy", "prefer":
+		return false
+	}
+	return true
 }
 
 // noteOf reports whether a sentence that seems to begin with a bare verb only

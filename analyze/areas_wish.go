@@ -78,6 +78,9 @@ func wouldDo(s *sentence) bool {
 	if i+2 >= len(s.tokens) || !s.tokens[i].in("would", "wud") || !s.tokens[i+1].tagIn("VB", "VBP") && !s.tokens[i+1].card.works || s.tokens[i+1].in("be", "recommend", "eat", "say", "love", "like", "rate", "give", "buy", "n't", "not") {
 		return false
 	}
+	if s.tokens[i+1].in("go", "make", "work", "taste", "suit", "pair", "look", "do", "serve", "feed", "keep", "freeze") && !compares(s.tokens, i+1) {
+		return false // "Would go well with custard": what the food is good for
+	}
 	return !again(s.tokens, i+1)
 }
 
@@ -105,9 +108,11 @@ func suggests(s *sentence, role Role) bool {
 			return false
 		}
 		food = food || t.kind.Food() || t.kind == lexicon.Tool
-		hint = hint || t.norm == "please" || t.norm == "time" && i > 0 && s.tokens[i-1].in("every", "next") || t.in("maybe", "perhaps") && len(s.tokens) <= 7
+		// "Clean knife every time" praises unless it is asked for.
+		asked := s.tokens[i].norm == "time" && i > 0 && (s.tokens[i-1].norm == "next" || s.tokens[i-1].norm == "every" && s.tokens[0].tag == "VB")
+		hint = hint || t.norm == "please" || asked || t.in("maybe", "perhaps") && len(s.tokens) <= 7
 	}
-	return food && hint
+	return food && hint && !(len(s.vague) > 0 && !restHas(s.tokens, 0, len(s.tokens), "please"))
 }
 
 // amountAfterSo reports whether only an amount stands between "so" and token i:

@@ -200,7 +200,7 @@ func amiss(s *sentence) bool {
 			}
 			continue
 		}
-		if wentWrong(t) && (!deniedBefore(s.tokens, i) || t.in("forgot", "forgotten")) || lackOf(s.tokens, i) || unlike(s.tokens, i) {
+		if (wentWrong(t) || cameDown(s.tokens, i)) && (!deniedBefore(s.tokens, i) || t.in("forgot", "forgotten")) || lackOf(s.tokens, i) || unlike(s.tokens, i) {
 			return true
 		}
 	}
@@ -212,7 +212,7 @@ func amiss(s *sentence) bool {
 func unlike(tokens []token, i int) bool {
 	t := &tokens[i]
 	if t.norm == "than" && i > 0 && tokens[i-1].tag == "JJR" && i+2 < len(tokens) {
-		return tokens[i+2].in("other", "others", "rest")
+		return tokens[i+2].in("other", "others", "rest") && !wanted(&tokens[i-1])
 	}
 	if !t.in("n't", "not") || i == 0 || i+1 >= len(tokens) || !tokens[i-1].in("is", "was", "were", "are", "'s") {
 		return false
@@ -222,6 +222,12 @@ func unlike(tokens []token, i int) bool {
 		j++
 	}
 	return tokens[j].in("straight", "even", "level", "thick", "crisp", "crispy", "smooth", "beautiful", "pretty", "neat", "done", "ripe", "strong", "hot", "cooked", "brown", "set", "sweet", "salty", "tidy", "organised", "soft", "tender", "clean")
+}
+
+// wanted reports whether the comparative tells of more of what food is meant to
+// be: to be crispier or nicer than the rest is no fault.
+func wanted(t *token) bool {
+	return t.in("better", "nicer", "crispier", "crisper", "crunchier", "softer", "lighter", "fluffier", "juicier", "moister", "tastier", "creamier", "smoother", "silkier", "tenderer", "flakier", "fresher", "richer", "glossier", "shinier", "prettier", "neater", "tidier", "cleaner", "easier", "quicker", "faster", "safer", "yummier", "lovelier")
 }
 
 // deniedBefore reports whether "not", "no" or "never" stands up to four words
@@ -256,5 +262,30 @@ func lackOf(tokens []token, i int) bool {
 // wentWrong reports whether a word by itself tells of a mishap or a fault.
 func wentWrong(t *token) bool {
 	return t.in("too", "lacked", "forgot", "forgotten", "wrong", "problem", "stuck", "burnt", "burned", "broke", "split", "spread", "leaked", "sank", "sunk", "collapsed", "spilt", "spilled", "dropped", "late", "slow", "messy", "overcooked", "undercooked", "overdone", "underdone", "wonky", "uneven", "lumpy", "soggy", "bland", "greasy", "rubbery", "gritty", "watery", "stodgy", "claggy", "tasteless", "muddle", "struggled", "difficult", "worst", "couldnt",
-		"lumps", "cracked", "slumped", "curdled", "slipped", "crumbled", "scorched", "singed", "catching", "overflowed", "wilted", "limp", "slimy", "fell", "bent", "slid", "pooled", "ragged", "patchy", "squashed", "oozed", "clumped", "tore", "ripped", "deflated", "droopy", "beige", "missing", "doughy", "mushy", "underbaked", "overbaked", "tough", "shrank", "shrunk", "lopsided", "rushed")
+		"lumps", "cracked", "slumped", "curdled", "slipped", "crumbled", "scorched", "singed", "catching", "overflowed", "limp", "slimy", "bent", "pooled", "ragged", "patchy", "squashed", "oozed", "clumped", "ripped", "deflated", "droopy", "beige", "missing", "doughy", "mushy", "underbaked", "overbaked", "tough", "shrank", "shrunk", "lopsided", "rushed")
+}
+
+// cameDown reports whether the food did at token i what is a mishap only where it
+// does it by itself and was not meant to: it fell, tore, slid or wilted. Meat is to
+// fall off the bone, a tart to slide out, spinach to wilt, and who tears basil
+// works.
+func cameDown(tokens []token, i int) bool {
+	t, next := &tokens[i], after(tokens, i, 1)
+	if !t.in("fell", "tore", "slid", "wilted") {
+		return false
+	}
+	n := subject(tokens, i)
+	if n >= 0 && tokens[n].human() || next.tagIn("DT", "PRP$") && t.norm != "fell" {
+		return false
+	}
+	switch t.norm {
+	case "fell":
+		return !(next.norm == "off" && restHas(tokens, i+2, 1, "bone", "bones")) && next.norm != "out" &&
+			!(next.norm == "apart" && (restHas(tokens, i, 8, "fork", "tender", "soft", "melted") || n >= 0 && tokens[n].in("meat", "lamb", "beef", "pork", "shin", "brisket", "chicken", "shoulder", "oxtail", "fish")))
+	case "slid":
+		return !next.in("out", "in", "into", "onto", "easily", "straight")
+	case "wilted":
+		return n < 0 || !tokens[n].in("spinach", "kale", "chard", "greens", "leaves", "cabbage", "onions", "onion", "leeks", "leek", "nettles", "rocket")
+	}
+	return true
 }

@@ -24,6 +24,18 @@ func TestAPlanHasItsReasonWhereTheFaultIsTold(t *testing.T) {
 		"It was firm enough to slice. Next time I would put sesame seeds on.":            false,
 		"The stew was not too salty for the baby. Next time I would add the barley.":     false,
 		"Dad took the trays out. Next time I would roll it the same thickness all over.": false,
+		"Mine was thinner than the others. Next time I would add a chilli.":              true,
+		"Mine was better than the others. Next time I would add a chilli.":               false,
+		"It was crispier than the rest. Next time I would add a chilli.":                 false,
+		"The lamb fell off the bone. Next time I would add a chilli.":                    false,
+		"I tore the basil. Next time I would add a chilli.":                              false,
+		"The spinach wilted in the pan. Next time I would add a chilli.":                 false,
+		"It slid out easily. Next time I would add a chilli.":                            false,
+		"The middle fell. Next time I would leave the door shut.":                        true,
+		"The wrap tore. Next time I would warm them.":                                    true,
+		"The lettuce wilted. Next time I would add the dressing last.":                   true,
+		"The top layer slid off. Next time I would add a skewer.":                        true,
+		"It fell apart when I lifted it. Next time I would add a chilli.":                true,
 	} {
 		got := false
 		for _, row := range readPlain(t, text).Areas {

@@ -12,8 +12,14 @@ func arrowed(tokens []token, i int) bool {
 	if i < 2 || i+1 >= len(tokens) {
 		return false
 	}
-	if tokens[i].in("->", "→", "=>", "-->", "⇒") || tokens[i].norm == ">" && (tokens[i-1].in("-", "--", "=") || i > 2) {
+	if tokens[i].in("->", "→", "=>", "-->", "⇒") || tokens[i].norm == ">" && tokens[i-1].in("-", "--", "=") {
 		return true
+	}
+	if tokens[i].norm == ">" {
+		// Alone it ranks as well ("my nan's cake > mine"), or leads through menus:
+		// what was led to is a fault or a quality.
+		_, to := besideMark(tokens, i)
+		return faultyIn(tokens, i+1, to) || i+2 == to && tokens[i+1].describes()
 	}
 	if tokens[i].norm != "=" || i < 3 {
 		return false
