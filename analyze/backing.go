@@ -27,7 +27,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 	if v.to+1 < len(s.tokens) && s.tokens[v.to].norm == "to" && s.tokens[v.to+1].in("have", "see", "cook", "watch", "hear", "spend", "get", "work") {
 		return sawThemDo(s.tokens, v.to+1) // "it was lovely to have you": of the day, not of the dish
 	}
-	if namesWhat(s, v) {
+	if namesWhat(s, v) || headsLine(s, next) {
 		return true
 	}
 	j := judgementOf(s.tokens, v)
@@ -92,9 +92,6 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 	if bestBitWas(s.tokens, v) {
 		return true
 	}
-	if w := &s.tokens[v.from]; countWords(s.tokens) == 1 && len(s.tokens) == 1 && (w.text == "GOOD" || w.text == "BAD" || w.text == "BEST" || w.text == "WORST" || w.text == "BETTER") {
-		return true // on a line of its own, above what is meant
-	}
 	if v.to+1 < len(s.tokens) && plainBe(s.tokens[v.to].norm) && s.tokens[v.to+1].tagIn("DT", "PRP$") {
 		return between(s.tokens, max(0, v.from-6)-1, v.from, "thing", "bit", "part", "what") // "one thing that was good was the crust"
 	}
@@ -107,6 +104,12 @@ func namesWhat(s *sentence, v *vagueWord) bool {
 		}
 	}
 	return false
+}
+
+// headsLine reports whether the judging word stands alone on its line, as a heading
+// above what is meant ("Good", and below it "the smell was smoky").
+func headsLine(s, next *sentence) bool {
+	return len(s.tokens) == 1 && s.tokens[0].in("good", "bad", "best", "worst", "better", "worse") && next != nil && len(next.tokens) > 2 && !isHeading(next)
 }
 
 // bestBitWas reports whether it is named what was best or worst: "the best bit

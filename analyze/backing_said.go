@@ -34,12 +34,11 @@ func pairedWith(tokens []token, j judgement) bool {
 	return h >= 0 && tokens[h].kind.Food() && h <= j.to+4 && clauseEnd(tokens, h) >= len(tokens)-4
 }
 
-// praised reports whether the judgement is praise.
+// praised reports whether the judgement is praise: by a word of praise, or by one of
+// blame that is denied.
 func praised(tokens []token, j judgement) bool {
-	t := &tokens[j.from]
-	blame := t.in("bad", "badly", "rubbish", "horrible", "disgusting", "awful", "terrible", "dreadful", "vile", "gross", "worse", "worst", "disaster", "mess", "rank", "minging", "mingin", "grim", "poor", "pants", "disappointing",
-		"ok", "okay", "alright", "fine", "meh", "average", "edible", "decent", "fair", "mid", "boring", "dodgy", "weird", "odd", "strange", "nightmare", "shocking", "dire", "woeful", "ropey", "useless", "appalling", "hideous", "ugly", "revolting", "nasty", "foul", "peak", "dead", "bogging", "boggin", "hanging", "trash", "garbage", "off", "wrong", "iffy", "naff", "sloppy", "cursed", "let", "mess", "catastrophe", "so-so", "middling", "passable", "shambles", "failure", "fail", "flop", "up", "below")
-	if t.norm == "decent" && phraseHead(tokens, j.to-1) >= 0 {
+	blame := j.blames
+	if tokens[j.from].norm == "decent" && phraseHead(tokens, j.to-1) >= 0 {
 		blame = false // "a decent breakfast"
 	}
 	return blame == denied(tokens, j.from)

@@ -45,10 +45,27 @@ func TestWhatBacksAJudgement(t *testing.T) {
 			{"It was alright but it needed more salt.", "alright"},
 			{"My risotto was a flop because it was gluey.", "flop"},
 		}},
+		{"a heading is backed by what stands below it", [][2]string{
+			{"Good\nthe smell was smoky and the sauce clung.", "Good"},
+			{"BAD\nleft half of it in the tin.", "BAD"},
+			{"Taste\nGood\nTexture\nsoft all through", "Good!"},
+			{"Good.", "Good!"},
+			{"Good", "Good!"},
+			{"Lovely\nwe had it for tea with my cousins.", "Lovely!"},
+		}},
+		{"a sweet is food", [][2]string{
+			{"The tablet was lovely, sugary and smooth.", "lovely"},
+			{"My tablet was lovely. I stirred it for an hour.", "lovely!"},
+		}},
 		{"work is backed by what became of it", [][2]string{
 			{"The rolling went terribly. It stuck to the pin.", "terribly"},
 			{"Her dicing was poor. The pieces were all different.", "poor"},
 			{"The rolling went terribly. Then we had a cup of tea.", "terribly!"},
+			{"My timing was good, half six like I planned.", "good"},
+			{"My timing was good, ten to seven on the dot.", "good"},
+			{"My organisation was great, I had a list.", "great"},
+			{"My organisation was great, I had a time plan.", "great"},
+			{"My organisation was great, we had a time.", "great!"},
 			{"The rolling went terribly. My sister was at dance.", "terribly!"},
 		}},
 		{"food is not backed by how it was made or by who ate it", [][2]string{

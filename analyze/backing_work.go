@@ -265,20 +265,40 @@ func dashHeading(tokens []token) bool {
 }
 
 // clockTime reports whether it is told behind token i when something was ready ("half six
-// like I planned").
+// like I planned", "ten to seven"), and not how long it took ("ten to fifteen minutes").
 func clockTime(tokens []token, i int) bool {
 	for k := i; k+1 < len(tokens) && k < i+8; k++ {
-		if tokens[k].in("half", "quarter", "ten", "five", "twenty") && (tokens[k+1].tag == "CD" || tokens[k+1].in("past", "to")) || tokens[k].norm == "at" && (tokens[k+1].tag == "CD" || tokens[k+1].in("half", "ten", "quarter", "teatime")) || tokens[k].in("early", "late", "spare") && k > 0 && (tokens[k-1].in("minutes", "mins") || tokens[k-1].norm == "to") {
-			return true
+		t, next := &tokens[k], &tokens[k+1]
+		switch {
+		case t.in("half", "quarter", "ten", "five", "twenty"):
+			if next.in("past", "to") && after(tokens, k, 2).tag == "CD" && !spanOfTime(after(tokens, k, 3)) || next.in("past", "to") && after(tokens, k, 2).in("midday", "noon", "midnight") || next.tag == "CD" && !spanOfTime(after(tokens, k, 2)) {
+				return true
+			}
+		case t.norm == "at":
+			if next.tag == "CD" || next.in("half", "ten", "quarter", "teatime") {
+				return true
+			}
+		case t.in("early", "late", "spare"):
+			if k > 0 && (spanOfTime(&tokens[k-1]) || tokens[k-1].norm == "to") {
+				return true
+			}
 		}
 	}
 	return false
 }
 
+// spanOfTime reports whether the token counts how long something lasts.
+func spanOfTime(t *token) bool {
+	return t.in("minutes", "mins", "min", "minute", "seconds", "secs", "hours", "hour", "days", "goes", "times")
+}
+
 // hadPlan reports whether it is told behind token i that somebody had a plan or a list.
 func hadPlan(tokens []token, i int) bool {
 	for k := i; k+3 < len(tokens) && k < i+8; k++ {
-		if tokens[k].human() && tokens[k+1].in("had", "made", "wrote", "used") && tokens[k+2].in("a", "my", "the", "his", "her") && tokens[k+3].in("plan", "timeplan", "time-plan", "list", "timer", "checklist", "time", "timetable", "schedule") {
+		if !tokens[k].human() || !tokens[k+1].in("had", "made", "wrote", "used") || !tokens[k+2].in("a", "my", "the", "his", "her") {
+			continue
+		}
+		if tokens[k+3].in("plan", "timeplan", "time-plan", "list", "timer", "checklist", "timetable", "schedule") || tokens[k+3].norm == "time" && after(tokens, k, 4).in("plan", "table", "sheet") {
 			return true
 		}
 	}

@@ -12,6 +12,7 @@ type vagueWord struct {
 	span
 	from, to int // tokens
 	bare     bool
+	blames   bool // the word by itself is no praise, or only a faint one
 }
 
 // judging finds the words that judge.
@@ -75,7 +76,7 @@ func judgingSpans(tokens []token, hits []hit) []judgingSpan {
 				from-- // "smashed it"
 			}
 		}
-		out = append(out, judgingSpan{vagueWord{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to}, h.Step == lexicon.Slang})
+		out = append(out, judgingSpan{vagueWord{span: span{tokens[from].start, tokens[to-1].end}, from: from, to: to, blames: h.Label == lexicon.Blame}, h.Step == lexicon.Slang})
 	}
 	slices.SortStableFunc(out, func(a, b judgingSpan) int {
 		return cmp.Or(cmp.Compare(a.from, b.from), cmp.Compare(b.to, a.to))

@@ -311,7 +311,7 @@ func (j *judgement) bySubject(tokens []token, n, p int) {
 		j.of = judgedAct
 	case t.isNoun() && !t.kind.Food() && !portion(t) && t.kind != lexicon.Tool && n > 0 && tokens[n-1].in("my", "your", "his", "her", "their"):
 		j.of = judgedWork // "my timing was not good", and in any spelling
-	case t.inert() && !portion(t) && t.norm != "tablet":
+	case t.inert() && !portion(t):
 		j.of = judgedThing
 	case pickedOut(tokens, n):
 		j.topic = t.norm // "that bit", "the pink half"

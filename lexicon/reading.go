@@ -50,10 +50,17 @@ type Ranks map[string]int
 // as a quality of it: "it was sick", not "I was sick".
 const Slang = "slang"
 
+// Praise and Blame are the labels of words that judge. Faint praise is blame here:
+// who calls a dish edible does not praise it.
+const (
+	Praise = "praise"
+	Blame  = "blame"
+)
+
 // Labelled is a pattern and what its being there means.
 type Labelled struct {
 	Pattern
-	Label string // an area, a kind of caution, or "" where one list is all
+	Label string // an area, a kind of caution, Praise or Blame, or "" where one list is all
 	Step  string // of an area: "named" when it is only spoken of, "told" when something concrete is said
 }
 
@@ -162,9 +169,9 @@ func parseReading(base fs.FS, problems *Problems) (*Reading, error) {
 		{"vague", func(s source, key string, v *yaml.Node) {
 			switch key {
 			case "judges":
-				r.Vague = append(r.Vague, s.patterns(v, "", "")...)
+				r.Vague = append(r.Vague, s.judging(v, key, "")...)
 			case "slang":
-				r.Vague = append(r.Vague, s.patterns(v, "", Slang)...)
+				r.Vague = append(r.Vague, s.judging(v, key, Slang)...)
 			case "not":
 				r.NotVague = append(r.NotVague, s.patterns(v, "", "")...)
 			default:
@@ -280,6 +287,31 @@ func (s source) patterns(n *yaml.Node, label, step string) []Labelled {
 				continue
 			}
 			out = append(out, Labelled{Pattern: p, Label: label, Step: step})
+		}
+	}
+	return out
+}
+
+// judging reads the words of a section that judge, which stand under praise or
+// under blame.
+func (s source) judging(n *yaml.Node, section, step string) []Labelled {
+	if n.Kind == yaml.SequenceNode {
+		s.problem(n, "the rows of %s do not say whether they praise or blame; put each under \"praise:\" or \"blame:\"", section)
+		return nil
+	}
+	var out []Labelled
+	found := map[string]bool{}
+	s.each(n, section, func(side string, k, v *yaml.Node) {
+		if side != Praise && side != Blame {
+			s.problem(k, "%s has no list %q; a word that judges stands under praise or blame", section, side)
+			return
+		}
+		found[side] = true
+		out = append(out, s.patterns(v, side, step)...)
+	})
+	for _, side := range []string{Praise, Blame} {
+		if !found[side] {
+			s.problem(n, "%s has no list %q; add one, with a row at least", section, side)
 		}
 	}
 	return out

@@ -16,6 +16,9 @@ func TestProblemsOfTheReadingFiles(t *testing.T) {
 	for _, c := range []struct {
 		what, file, text, want string
 	}{
+		{"words that judge without a side", "vague.yaml", "judges:\n  - lovely\n", `vague.yaml:2:3: the rows of judges do not say whether they praise or blame; put each under "praise:" or "blame:"`},
+		{"words that judge under another name", "vague.yaml", "judges:\n  praise: [lovely]\n  blame: [grim]\n  meh: [ok]\n", `vague.yaml:4:3: judges has no list "meh"; a word that judges stands under praise or blame`},
+		{"one side alone", "vague.yaml", "slang:\n  praise: [peng]\n", `slang has no list "blame"; add one, with a row at least`},
 		{"a hint of two areas", "areas.yaml", "taste:\n  hinted: [tap]\ntexture:\n  hinted: [tap]\n", `areas.yaml:4:12: "tap" hints at taste already; take it out of one of the two`},
 		{"an area that there is none of", "areas.yaml", "mood:\n  named: [glad]\n", `no area is called "mood"`},
 		{"a scene of an unknown cue", "cautions.yaml", "injury:\n  cue:\n    hot: [tray]\n  scene:\n    - hot cold\n", `no cue of injury is called "cold"; list it under cue, above the scenes`},
