@@ -14,8 +14,8 @@ func (d reasons) setOut(tokens []token, i int) bool {
 	next := func(n int) *token { return after(tokens, i, n) }
 	switch tokens[i].norm {
 	case "for":
-		if i == 0 && next(1).in("a", "an") && (next(2).tag == "JJR" || next(2).isAdj() && strings.HasSuffix(next(2).norm, "er") && !next(2).in("proper", "bitter", "tender", "clever", "other", "silver", "later")) && next(3).isNoun() || i > 2 && next(1).in("a", "an") && next(2).in("healthier", "crisper", "softer", "smoother", "neater", "richer", "lighter", "darker", "crunchier", "fluffier", "thicker", "thinner", "sweeter", "even", "smooth", "clean", "cleaner", "crisp", "glossy", "golden", "shiny") && next(3).isNoun() {
-			return true // "for a crisper base"
+		if forBetter(tokens, i) {
+			return true
 		}
 		return next(1).in("fear", "lack", "want") && next(2).in("of", "that") || next(1).norm == "the" && next(2).norm == "sake" ||
 			next(1).norm == "protection" || i > 0 && tokens[i-1].norm == "fault" && (next(1).tag == "VBG" || next(1).norm == "not")
@@ -185,8 +185,8 @@ func (d reasons) beingSo(tokens []token, i int) bool {
 	return false
 }
 
-// soundSafe: "just to be safe", "to be on the safe side", "to be sure it was
-// done": care as the end.
+// soundSafe: "just to be safe", "to be on the safe side", "to be sure", "to be rid
+// of it": care as the end.
 func soundSafe(tokens []token, i int) bool {
 	if i == 0 || tokens[i-1].norm != "to" {
 		return false
@@ -195,7 +195,7 @@ func soundSafe(tokens []token, i int) bool {
 	if i > 1 && (tokens[i-2].in("need", "needs", "have", "has", "had", "got", "seemed", "seems", "likely", "want", "wanted", "try", "tried", "supposed", "going")) {
 		return false
 	}
-	return n.norm == "safe" && (after(tokens, i, 2).pause() || i > 1 && tokens[i-2].norm == "just" || after(tokens, i, 2).norm == "") || n.norm == "on" && after(tokens, i, 3).norm == "safe" ||
+	return n.norm == "sure" || n.norm == "safe" && (after(tokens, i, 2).pause() || i > 1 && tokens[i-2].norm == "just" || after(tokens, i, 2).norm == "") || n.norm == "on" && after(tokens, i, 3).norm == "safe" ||
 		n.norm == "rid" && after(tokens, i, 2).norm == "of"
 }
 
@@ -221,7 +221,7 @@ func suchThat(tokens []token, i int) bool {
 func theMoreTheMore(tokens []token, i int) bool {
 	more := func(j int) bool {
 		t := after(tokens, j, 1)
-		return after(tokens, j, 0).norm == "the" && (t.tagIn("JJR", "RBR") || t.in("more", "less") || strings.HasSuffix(t.norm, "ier") || strings.HasSuffix(t.norm, "er") && len(t.norm) > 5 && j > i && after(tokens, j, 2).in("it", "they", "i", "you", "we"))
+		return after(tokens, j, 0).norm == "the" && comparative(t) && (t.tagIn("JJR", "RBR") || t.in("more", "less") || strings.HasSuffix(t.norm, "ier") || j > i && after(tokens, j, 2).in("it", "they", "i", "you", "we"))
 	}
 	if !more(i) || !opensClause(tokens, i+2) && !after(tokens, i, 2).isNoun() && !after(tokens, i, 2).tagIn("PRP", "DT") {
 		return false
