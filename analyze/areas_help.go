@@ -8,6 +8,9 @@ import "saywhy/lexicon"
 func lentHand(s *sentence, role Role) []sign {
 	for i := range s.tokens {
 		t := &s.tokens[i]
+		// The tagger takes many a learner's past for a present or a participle
+		// ("Grandad chop the swede", "Mum cut the onions"); an adult's present is
+		// a habit or an instruction.
 		told := t.tag == "VBD" || role == Learner && t.tagIn("VB", "VBP", "VBN") && i+1 < len(s.tokens) && s.tokens[i+1].tagIn("DT", "PRP", "NN", "NNS")
 		if !told || !t.card.works && !t.in("lifted", "carried", "held", "opened", "lit", "reached", "dried", "switched", "steadied", "showed", "fetched", "unscrewed") || t.in("tasted", "checked", "tested", "had", "put", "poured", "cut") {
 			continue

@@ -51,11 +51,11 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		}
 		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
 	}
-	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && d.goesOn(s, next, j)
+	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && d.tellsOfFood(s, next, j)
 }
 
-// goesOn reports whether the next sentence tells how the judged food was.
-func (d backing) goesOn(s, next *sentence, j judgement) bool {
+// tellsOfFood reports whether the next sentence tells how the judged food was.
+func (d backing) tellsOfFood(s, next *sentence, j judgement) bool {
 	praise := praised(s.tokens, j)
 	switch {
 	case gotBetter(s.tokens, j) && len(next.tokens) > 0 && next.tokens[0].tag == "VBD" && len(next.why) > 0:

@@ -3,24 +3,24 @@ package analyze
 import "saywhy/lexicon"
 
 // descriptionGoesOn reports whether the next sentence tells how the judged food
-// was.
-func descriptionGoesOn(next *sentence, j judgement, blamed bool) bool {
+// was; blame says that the judgement is no praise.
+func descriptionGoesOn(next *sentence, j judgement, blame bool) bool {
 	if j.verb && ofDoneVerb(next.tokens) {
 		return false // "Carved lovely. Crackling went like glass"
 	}
-	if j.alone && (startsWithHeading(next.tokens) || humanFirst(next.tokens)) || !j.than && !goesOn(next, j.topic) {
+	if j.alone && (startsWithHeading(next.tokens) || humanFirst(next.tokens)) || !j.than && !keepsTopic(next, j.topic) {
 		return false
 	}
 	if j.sense == "" && len(next.tokens) > 2 && next.tokens[0].in("it", "they") && happened(next.tokens, 1) {
 		return true // "The first was a disaster. It stuck and I broke it."
 	}
-	if j.sense == "" && blamed && (happened(next.tokens, 2) || happened(next.tokens, 3)) && !humanFirst(next.tokens) {
+	if j.sense == "" && blame && (happened(next.tokens, 2) || happened(next.tokens, 3)) && !humanFirst(next.tokens) {
 		return true // "It was a disaster. The bottom fell out."
 	}
 	if j.sense == lexicon.Sight && j.deeds && humanFirst(next.tokens) && laysOut(next.tokens) {
 		return true // "The presentation was great. I put parsley on top"
 	}
-	if j.sense == "" && blamed && didAmiss(next.tokens) {
+	if j.sense == "" && blame && didAmiss(next.tokens) {
 		return true
 	}
 	if j.sense == "" && faultInSome(next.tokens) || likened(next.tokens) {
@@ -149,9 +149,9 @@ func lacksSomething(tokens []token) bool {
 	return false
 }
 
-// goesOn reports whether a sentence can still speak of the topic: its first
+// keepsTopic reports whether a sentence can still speak of the topic: its first
 // word for a thing is no other part of the food.
-func goesOn(s *sentence, topic string) bool {
+func keepsTopic(s *sentence, topic string) bool {
 	if topic == "" || len(s.tokens) > 0 && s.tokens[0].describes() {
 		return true
 	}

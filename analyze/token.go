@@ -259,7 +259,7 @@ func contraction(w string) (head, tail string) {
 	case "dinnae", "dinna":
 		return "do", "n't"
 	case "wasnae", "didnae", "isnae", "couldnae", "wouldnae", "shouldnae", "hasnae", "havenae", "hadnae", "doesnae", "werenae", "arenae":
-		// The Scots "not", joined to its verb: "didnae", "didny".
+		// The Scots "not", joined to its verb; the next case has its other spelling.
 		return strings.TrimSuffix(w, "nae"), "n't"
 	case "wasny", "didny", "isny", "doesny", "couldny", "wouldny", "hasny":
 		return strings.TrimSuffix(w, "ny"), "n't"

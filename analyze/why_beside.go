@@ -19,8 +19,8 @@ func (d reasons) beside(tokens []token, i int) bool {
 	described := l.described() && !l.ofThing()
 	switch {
 	case (d.plansChange(l) || l.regrets()) && (r.finite() == "VBD" || r.wentWrong()) && (!r.first().in("this", "that") || r.start+1 < r.to && r.tokens[r.start+1].norm == "one"):
-		return !r.byOther() || r.befell() // "I'd chop them smaller; they kept catching"
-	case l.instructs() && (r.finite() == "VBD" && !r.does() || r.befell()) && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
+		return !r.byOther() || r.befell() || r.ranOff() // "I'd chop them smaller; they kept catching"
+	case l.instructs() && (r.finite() == "VBD" && !r.does() || r.befell() || r.ranOff()) && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return true // "boil it down, there was no body"
 	case described && (l.faulty() || r.regrets()) && !l.acted() && r.first().tag != "VB" && d.plansChange(r):
 		return true // "a little pale; I would ask for more soy"
@@ -29,7 +29,7 @@ func (d reasons) beside(tokens []token, i int) bool {
 	case l.instructs() && (d.ofCooking(l.words()) || d.ofCooking(r.words())):
 		return r.rule() // "use a bigger pan, it boils over in that one"
 	case described && !l.acted():
-		return r.deed(l.faulty()) || r.undone() || r.befell() || r.hindered() || r.present() || l.faulty() && (r.instructs() || r.first().in("soaked", "drank", "absorbed", "sat", "stewed", "stuck"))
+		return r.deed(l.faulty()) || r.undone() || r.befell() || r.ranOff() || r.hindered() || r.present() || l.faulty() && (r.instructs() || r.first().in("soaked", "drank", "absorbed", "sat", "stewed", "stuck"))
 	case l.acted() || l.entered():
 		return r.rule() || r.hindered() || r.present() // "in three lots; a full pan goes grey"
 	}

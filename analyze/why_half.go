@@ -124,6 +124,12 @@ func (h half) cameOut() bool {
 		t.in("spread", "joined", "stuck", "sank", "shrank", "split", "leaked", "burst", "collapsed", "broke", "tore", "ripped", "curdled", "fell", "flopped", "slid", "cracked", "exploded", "burnt", "burned", "caught", "melted")
 }
 
+// ranOff reports whether the half is a note that tells where the food went of
+// itself: "gravy on the thin side, ran all over the plate".
+func (h half) ranOff() bool {
+	return h.first().in("ran", "slid", "oozed", "dripped") && h.first().tag == "VBD"
+}
+
 // placedBy reports whether one of the words stands within five behind token v.
 func (h half) placedBy(v int, words ...string) bool {
 	for j := v + 1; j < h.to && j <= v+5; j++ {
@@ -337,9 +343,6 @@ func (h half) undone() bool {
 // befell reports whether the half tells what the food did to who ate it: "I had
 // to drink a lot", "my eyes were streaming".
 func (h half) befell() bool {
-	if h.first().in("ran", "slid", "oozed", "dripped") && h.first().tag == "VBD" {
-		return true // "gravy on the thin side, ran all over the plate"
-	}
 	if h.first().norm == "had" && h.start+1 < h.to && h.tokens[h.start+1].norm == "to" {
 		return true // a note: "thick when it stood, had to let it down"
 	}
