@@ -260,7 +260,10 @@ func (d sensing) ofColour(tokens []token, i int) int {
 	if at >= 0 && tokens[at].tag == "DT" {
 		at--
 	}
-	if at >= 0 && !tokens[at].pause() && !tokens[at].in("to", "at", "until", "till", "exactly", "about", "reached", "like", "went", "turned", "got") {
+	for at > 0 && tokens[at].isAdv() {
+		at--
+	}
+	if at >= 0 && !tokens[at].pause() && !linkingVerb(tokens[at].norm) && !tokens[at].in("to", "at", "until", "till", "exactly", "about", "reached", "like", "went", "turned", "got") {
 		return -1
 	}
 	end := likenessEnd(tokens, i+2)

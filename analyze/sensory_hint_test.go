@@ -40,6 +40,7 @@ func TestWhatIsAQualityOnlyHere(t *testing.T) {
 		{"what was dipped", "I dipped the chips.", ""},
 		{"the colour it was taken to", "I took it to the colour of an old penny.", "colour of an old penny=appearance"},
 		{"an adjective before it", "It went an odd colour of toffee.", "colour of toffee=appearance"},
+		{"an adjective before it", "It was also an alarming shade of mustard.", "shade of mustard=appearance"},
 		{"the colour of no thing", "I like this odd colour of my apron.", ""},
 		{"the colour of a thing", "The colour of the sauce changed.", ""},
 	} {
