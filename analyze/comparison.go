@@ -76,7 +76,7 @@ func (l *likening) opens(i int) bool {
 		l.tastedOf(tokens, i, l.add)
 		l.tastedThe(tokens, i, l.add)
 		l.onlyTasted(tokens, i, l.add)
-	case t.in("colour", "color") && i > 0 && !l.taken[i-1] && after(tokens, i, 1).norm != "of" && coloursNoun(&tokens[i-1]):
+	case t.in("colour", "color") && i > 0 && !l.taken[i-1] && after(tokens, i, 1).norm != "of" && coloursNoun(&tokens[i-1]) && !l.judges(&tokens[i-1]):
 		l.add(i-1, i, lexicon.Sight)
 	default:
 		return false
@@ -176,7 +176,7 @@ func sizeOf(tokens []token, i int) bool {
 // coloursNoun reports whether the word before "colour" tells which one it was:
 // "a biscuit colour", but not "the right colour".
 func coloursNoun(t *token) bool {
-	return (t.isNoun() || t.isAdj()) && !t.in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only")
+	return (t.isNoun() || t.isAdj()) && !t.in("the", "food", "same", "right", "different", "main", "overall", "final", "original", "whole", "nice", "good", "lovely", "great", "natural", "more", "bad", "beautiful", "amazing", "other", "usual", "perfect", "first", "only", "gorgeous", "stunning", "odd", "weird", "funny", "strange", "alarming")
 }
 
 // mergeCandidates puts two lists of candidates in text order and drops those
@@ -246,13 +246,16 @@ func (d sensing) judges(t *token) bool { return t.card.judges || t.card.judging 
 // plainAdjective reports whether an adjective, after a verb of perception or
 // be, tells nothing that is sensed.
 func plainAdjective(w string) bool {
+	if base, ok := strings.CutSuffix(w, "ier"); ok {
+		w = base + "y" // "fancier"
+	}
 	switch w {
 	case "happy", "easy", "ready", "busy", "tricky", "angry", "early", "lucky", "sorry", "funny", "silly", "healthy", "hungry",
 		"guilty", "crazy", "worthy", "wary", "scary", "messy", "dirty", "tidy", "pricey", "fussy", "handy", "risky", "lazy", "only", "likely", "daily", "homely", "friendly", "grumpy", "sleepy", "clumsy", "fiddly", "worry", "speedy", "greedy", "steady",
 		"different", "same", "similar", "right", "wrong", "real", "sure", "able", "proud", "pleased", "confident", "nervous", "scared", "worried", "sad",
 		"safe", "clean", "professional", "homemade", "home-made", "done", "finished", "more", "less", "other", "much", "little", "good", "expensive", "cheap",
 		"complicated", "simple", "special", "normal", "strange", "stressed", "tired", "forward", "important", "necessary", "possible", "new", "old", "whole",
-		"stressful", "difficult", "quick", "slow", "long", "short", "first", "last", "next", "second", "full", "used", "unsure", "odd", "weird", "bigger", "smaller", "careful", "independent", "organised", "hygienic", "proper", "dead", "well", "plenty", "many", "filthy", "sort", "kind", "bit", "lot", "thirsty", "noisy", "thirty", "twenty", "forty", "fifty", "comfy", "poorly", "unlucky", "hasty", "wobbly-legged", "comforting", "soothing", "moreish", "welcoming":
+		"stressful", "difficult", "quick", "slow", "long", "short", "first", "last", "next", "second", "full", "used", "unsure", "odd", "weird", "bigger", "smaller", "careful", "independent", "organised", "hygienic", "proper", "dead", "well", "plenty", "many", "filthy", "sort", "kind", "bit", "lot", "thirsty", "noisy", "thirty", "twenty", "forty", "fifty", "comfy", "poorly", "unlucky", "hasty", "wobbly-legged", "comforting", "soothing", "moreish", "welcoming", "fancy", "posh", "impossible", "touch", "tad", "smidge":
 		return true
 	}
 	return false

@@ -177,7 +177,16 @@ func seenThing(tokens []token, i int) bool {
 			"emerald", "gold", "rust", "doily", "jigsaw", "mosaic", "patchwork", "chessboard", "ladder", "stair", "wave", "rope", "plait", "corkscrew", "curtain", "wig", "beard",
 			"tree", "forest", "jungle", "grass", "mountain", "hill", "window", "mirror", "button", "doorstop", "doorstep", "plank", "matchstick", "pencil", "shell",
 			"fan", "petal", "leaf", "cowpat", "bomb", "explosion", "crash", "teardrop", "pyramid", "triangle", "wheel", "plate", "saucer", "dome", "igloo", "roof", "wall", "cap", "bell", "bowtie",
-			"meatball", "ribbon", "marble", "pea", "domino", "dominoe", "sail", "wing", "butterfly", "butterflie", "starfish", "octopus", "mummy", "mouse", "rat", "swan", "chick", "canary", "lobster", "flamingo", "tomb", "grave", "freckle":
+			"meatball", "ribbon", "marble", "pea", "domino", "dominoe", "sail", "wing", "butterfly", "butterflie", "starfish", "octopus", "mummy", "mouse", "rat", "swan", "chick", "canary", "lobster", "flamingo", "tomb", "grave", "freckle",
+			// the land and the sky
+			"iceberg", "island", "canyon", "desert", "cliff", "valley", "beach", "lake", "lagoon", "pond", "cloud", "lava", "pavement", "path", "motorway",
+			// what grows
+			"primrose", "daisy", "daisie", "rose", "buttercup", "sunflower", "daffodil", "bluebell", "poppy", "poppie", "moss", "hay", "twig", "branch", "branche", "acorn",
+			// what is worn and carried
+			"boot", "raincoat", "coat", "scarf", "glove", "belt", "tie", "skirt", "shirt", "jumper", "bag", "handbag", "purse", "necklace", "bead", "lipstick", "slipper", "shoe",
+			// what stands or lies in a house and a street
+			"coaster", "mat", "sofa", "lampshade", "candle", "lantern", "frame", "book", "envelope", "parcel", "present", "drum", "tyre", "brush", "mop", "broom", "chimney", "door", "fence", "flag", "kite", "car", "bus", "train", "rocket", "lighthouse", "castle", "church", "skyscraper", "stick",
+			"horse", "pig", "sheep", "duck", "hen", "fish", "whale", "shark", "elephant", "snail", "bee", "beetle", "turtle", "tortoise", "crocodile", "dragon", "unicorn", "bear", "rabbit", "tadpole":
 			return true
 		}
 	}

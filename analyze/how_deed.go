@@ -122,6 +122,9 @@ func (d means) accompanies(tokens []token, i int) bool {
 	if adverb {
 		j--
 	}
+	if tokens[i].in("melting", "dissolving", "crumbling", "oozing", "dripping", "snapping", "flaking", "breaking", "splitting") && !after(tokens, i, 1).in("it", "them", "the", "my", "in") {
+		return false // "smooth, melting quickly on the tongue": what the food does
+	}
 	if j >= 1 && d.heldBeside(tokens, i) {
 		return true
 	}

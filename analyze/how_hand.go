@@ -97,8 +97,12 @@ func (d means) trialNamed(tokens []token, i int) (int, bool) {
 // sideDown matches which side of food lay up or down without the word "side":
 // "skin down", "cut up first". The verb must be one of cooking or laying.
 func (d means) sideDown(tokens []token, i int) (int, bool) {
-	if !after(tokens, i, 1).in("down", "up", "downwards", "upwards", "first", "under", "uppermost") || i == 0 {
+	if !after(tokens, i, 1).in("down", "up", "downwards", "upwards", "first", "under", "uppermost") {
 		return 0, false
+	}
+	if i == 0 {
+		// "Skin down on foil, twelve minutes": a note of cooking
+		return 2, tokens[0].in("skin", "flesh", "fat", "cut") && after(tokens, 0, 1).norm == "down" && after(tokens, 0, 2).in("in", "on", "for", ",")
 	}
 	if after(tokens, i, 1).in("first", "under", "up") && !tokens[i].in("skin", "fat", "seam", "rind") {
 		return 0, false

@@ -212,6 +212,9 @@ func (d means) adverb(tokens []token, i int) bool {
 	if t.norm == "carefully" {
 		return true
 	}
+	if i > 0 && tokens[i-1].in("melting", "dissolving", "crumbling") {
+		return false
+	}
 	return t.isAdv() && !after(tokens, i, 1).in("enough", "because", "as") && !(i > 0 && tokens[i-1].in("how", "too", "so", "cook", "'d", "would"))
 }
 

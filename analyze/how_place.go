@@ -167,8 +167,10 @@ func (d means) past(tokens []token, i int) (int, bool) {
 		return h + 1, d.cooking(tokens, i) && clauseHasVerb(tokens, i) && !tokens[i-1].in("dropped", "drops", "drop", "fell", "slid", "dripped")
 	case t.norm == "off":
 		return d.offHeat(tokens, i)
-	case h < 0:
-		return 0, false
+	case h < 0, i > 1 && tokens[i-1].tag == "VBG" && tokens[i-2].norm == "no":
+		return 0, false // "no rinsing under the tap"
+	case t.norm == "against" && tokens[h].in("ruler", "scale", "template", "picture", "edge"):
+		return h + 1, d.workedBefore(tokens, i, "roll", "measur", "cut", "weigh", "check", "line", "trim")
 	case tokens[h].norm == "grain" && h-i == 2:
 		return h + 1, d.cooking(tokens, i) // "sliced across the grain"
 	case t.norm == "under" && tokens[h].norm == "water" && tokens[i+1].in("running", "cold", "warm"):

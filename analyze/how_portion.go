@@ -31,10 +31,28 @@ func (d means) within(tokens []token, i int) (int, bool) {
 	if h := wordBehind(tokens, i, "hand"); h > 0 && tokens[h-1].in("left", "right", "other", "one", "each") {
 		return h + 1, d.inHand(tokens, i) // "held the knife in my right hand"
 	}
+	if h := wordBehind(tokens, i, "rush", "hurry", "panic", "flap", "frenzy"); h > 0 {
+		return h + 1, next(1).in("a", "such") && d.didWork(tokens, i)
+	}
 	if next(1).norm == "order" && next(2).norm == "of" || next(1).norm == "a" && next(2).in("line", "row") {
 		return i + 3, d.cooking(tokens, i) || d.workedBefore(tokens, i, "laid", "lay", "set", "lined", "did", "put") // "in order of size"
 	}
 	return i + 3, next(1).norm == "a" && (next(2).in("claw", "bridge") || next(3).in("claw", "bridge"))
+}
+
+// didWork reports whether somebody made, did or cooked something in the clause
+// before token i ("did this one in a rush"); "I was in a rush" tells no deed.
+func (d means) didWork(tokens []token, i int) bool {
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		t := &tokens[j]
+		if t.in("did", "done", "made", "make", "rolled", "packed", "wrote", "written") || t.card.works && t.isVerb() {
+			return true
+		}
+		if t.isVerb() {
+			return false
+		}
+	}
+	return false
 }
 
 // becameIn reports whether "in" at token i belongs to a drop that was tried in
@@ -91,6 +109,8 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 		return i + 3, true
 	case t.norm == "on" && next(1).in("its", "their") && next(2).norm == "own" && d.cookedNear(tokens, i) && !d.tastes(tokens, i):
 		return i + 3, true
+	case t.norm == "on" && next(1).in("low", "medium", "high", "full") && d.switchedOn(tokens, i):
+		return 0, false
 	case t.norm == "on" && next(1).in("low", "medium", "high", "full") && (!next(2).isNoun() || next(2).in("power", "speed", "blast")) && clauseHasVerb(tokens, i):
 		return i + 2, true // the level of heat, without its noun
 	case t.norm != "over" && (next(1).norm == "a" && next(2).in("slant", "diagonal", "angle") || next(1).norm == "an" && next(2).norm == "angle" || next(1).norm == "the" && next(2).in("diagonal", "slant", "bias")) && d.cooking(tokens, i):
@@ -102,10 +122,21 @@ func (d means) onOrOver(tokens []token, i int) (int, bool) {
 	return clauseEnd(tokens, i), t.norm == "on" && d.cookedOn(tokens, i)
 }
 
+// switchedOn reports whether the nearest verb before token i only sets a machine
+// or leaves it to itself: "set it on low", "put it on full", "left on low all day".
+func (d means) switchedOn(tokens []token, i int) bool {
+	for j := i - 1; j >= max(0, i-4); j-- {
+		if t := &tokens[j]; t.isVerb() || t.in("put", "set", "left") {
+			return t.in("put", "set", "left", "leave", "turned", "turn", "switched", "stuck", "whacked") && (j == i-1 || tokens[j+1].in("it", "them"))
+		}
+	}
+	return false
+}
+
 // portions matches "in three goes", "in batches", "in small amounts".
 func (d means) portions(tokens []token, i int) (int, bool) {
 	for j := i + 1; j < len(tokens) && j <= i+4; j++ {
-		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "quarters", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "bursts", "strokes", "splashes", "dribbles", "drips", "pulses", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs") {
+		if tokens[j].in("goes", "batches", "batch", "stages", "portions", "additions", "amounts", "bits", "lots", "handfuls", "spoonfuls", "halves", "quarters", "thirds", "turns", "circles", "strips", "chunks", "one", "changes", "layers", "steps", "rounds", "bursts", "strokes", "splashes", "dribbles", "drips", "pulses", "go", "sticks", "triangles", "cubes", "rings", "wedges", "squares", "rows", "pairs", "quantity", "quantities", "dollops", "doses") {
 			if after(tokens, j, 1).in("strokes", "bursts", "goes", "blasts", "chunks") {
 				j++
 			}
@@ -135,7 +166,7 @@ func (d means) portions(tokens []token, i int) (int, bool) {
 func (d means) cutInto(tokens []token, i int) bool {
 	for j := i - 1; j >= clauseStart(tokens, i); j-- {
 		if tokens[j].isVerb() || tokens[j].card.works {
-			return tokens[j].in("cut", "cutting", "left", "leave", "sliced", "chopped", "diced")
+			return tokens[j].in("cut", "cutting", "left", "leave", "sliced", "chopped", "diced") || tokens[j].in("folded", "fold") && after(tokens, i, 1).in("triangles", "squares")
 		}
 	}
 	return false

@@ -74,6 +74,9 @@ func (d means) held(tokens []token, i int) (int, bool) {
 	if next(1).in("first", "down", "up") && tokens[i].in("handle", "point", "blade", "tip") && i > 1 {
 		return i + 2, next(1).norm == "first" || d.workedBefore(tokens, i, "carri", "carry", "held", "hold", "pass", "walk", "kept", "keep")
 	}
+	if tokens[i].in("bowl", "pan", "tin") && i > 0 && tokens[i-1].norm == "," && next(1).norm == "not" && next(2).in("touching", "moving", "covered") {
+		return i + 3, true // "melted over water, bowl not touching"
+	}
 	j := i - 1
 	for j > 0 && (tokens[j].tagIn("DT", "PRP$", "JJ") || tokens[j].in("my", "her", "knife", "pan")) {
 		j--

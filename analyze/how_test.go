@@ -192,6 +192,15 @@ func mannersToldOtherwise() []carrier {
 		{"in", "I crushed the seeds in a mortar."},
 		{"no", "We pulled the noodles, no machine."},
 		{"no", "I mashed the swede, no potato ricer."},
+		{"in", "We did this one in a rush."},
+		{"with", "She podded the beans with great concentration."},
+		{"in", "I browned the beef in small quantity."},
+		{"with", "He checked the fish near the bone with a knife tip."},
+		{"used", "This time I used two oven gloves not a tea towel."},
+		{"against", "They rolled the dough out against a ruler."},
+		{"bowl", "Chocolate was melted over warm water, bowl not touching."},
+		{"skin", "Skin down on foil, twelve minutes."},
+		{"on", "I cooked the beans on low."},
 	}
 }
 
@@ -276,6 +285,17 @@ func noManners() []carrier {
 		{"what is left out", "I used honey instead of the jar of syrup."},
 		{"what is left out", "I cooked the meat rather than the packet of beans."},
 		{"what was lacking", "I made the pie, no oven."},
+		{"a mood", "I was in a rush."},
+		{"a setting", "I put it in and set it on low."},
+		{"a setting", "It was left on low all day."},
+		{"what it was folded to", "Folded in triangles they look neat."},
+		{"what was amiss", "It foamed over because I used the little milk pan."},
+		{"where it was", "It stayed on the hob with the lid on."},
+		{"what it does", "It was smooth with no ice, melting quickly on the tongue."},
+		{"what was not done", "Straight into the tin, no rinsing under the tap."},
+		{"a part", "I like the knife with a blunt tip."},
+		{"a state", "Skin down to the bone was soft."},
+		{"a place", "I leaned against the worktop."},
 	}
 }
 

@@ -23,6 +23,9 @@ func (d means) used(tokens []token, i int) (int, bool) {
 	if after(tokens, i, 1).in("to", "more", "less", "too", "extra", "enough") || i > 0 && tokens[i-1].in("was", "be", "is", "are", "were", "get", "got") {
 		return 0, false
 	}
+	if start := clauseStart(tokens, i); start > 0 && tokens[start-1].in("because", "cos", "since") && !d.worksBefore(tokens, start-1) {
+		return 0, false // "it boiled over because I used the little pan": what was amiss
+	}
 	at := i
 	for after(tokens, at, 1).in("only", "just", "both") {
 		at++ // "used only my fingertips"
@@ -45,6 +48,17 @@ func (d means) used(tokens []token, i int) (int, bool) {
 	return clauseEnd(tokens, i), h >= 0 && h-i <= 6 && d.implement(&tokens[h]) && !tokens[h].in("oven", "hob", "fridge", "freezer", "grill") && d.toWorkWith(tokens, h)
 }
 
+// worksBefore reports whether somebody works in the clause that ends before
+// token i.
+func (d means) worksBefore(tokens []token, i int) bool {
+	for j := clauseStart(tokens, i); j < i; j++ {
+		if tokens[j].human() && !tokens[j].in("it", "they") {
+			return true
+		}
+	}
+	return i == 0
+}
+
 // toWorkWith reports whether what follows the tool at token h tells what it was
 // used for: "used a fork to mix", "used two spoons and slid them in"; or nothing
 // follows, and the tool is all that is told ("I used a whisk").
@@ -56,7 +70,7 @@ func (d means) toWorkWith(tokens []token, h int) bool {
 	switch {
 	case n.norm == "bigger", n.norm == "smaller":
 		return true // "used a plate bigger than the pan"
-	case n.in("to", "so", "as", "because", "rather", "instead", "when", "while"), n.pause():
+	case n.in("to", "so", "as", "because", "rather", "instead", "when", "while", "not"), n.pause():
 		return true
 	case n.in("under", "underneath", "beneath", "round", "around"):
 		return true // "used a damp cloth under the board to hold it still"
@@ -85,6 +99,9 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	if after(tokens, at, 1).in("about", "around", "roughly") && after(tokens, at, 2).tagIn("CD", "JJ") {
 		at++ // "with about ten strokes"
 	}
+	if d.stayedPut(tokens, i) {
+		return 0, false
+	}
 	if to, ok := d.smallFire(tokens, i); ok {
 		return to, true
 	}
@@ -107,6 +124,9 @@ func (d means) with(tokens []token, i int) (int, bool) {
 	}
 	if h < 0 || h-i > 6 || i == 0 {
 		return 0, false
+	}
+	if h > at+1 && tokens[h].in("tip", "end", "point", "handle", "edge", "back") && tokens[h-1].kind == lexicon.Tool && clauseHasVerb(tokens, i) && !holds(tokens, i, h) {
+		return h + 1, !d.otherWith(tokens, i, h-1, verbBefore(tokens, clauseStart(tokens, i), i)) // "with a knife tip"
 	}
 	if tokens[at+1].kind == lexicon.Person || tokens[at+1].tag == "PRP" || at > i && tokens[at].norm == "her" && !d.implement(&tokens[h]) {
 		return 0, false
@@ -229,6 +249,17 @@ func (d means) withLid(tokens []token, i int) (int, bool) {
 		n++
 	}
 	return n + 1, after(tokens, n, 0).in("on", "off", "ajar", "tilted", "cracked", "open", "down")
+}
+
+// stayedPut reports whether the clause before token i tells only where food
+// stood: "it stayed on the cooker with the lid on".
+func (d means) stayedPut(tokens []token, i int) bool {
+	for j := i - 1; j >= clauseStart(tokens, i); j-- {
+		if tokens[j].isVerb() {
+			return tokens[j].in("stayed", "was", "is", "stood") && j > 0 && tokens[j-1].in("it", "they")
+		}
+	}
+	return false
 }
 
 // fastens reports whether a verb tells of mending, marking or timing, so that

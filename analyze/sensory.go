@@ -220,6 +220,9 @@ func (d sensing) at(tokens []token, i int) (candidate, bool) {
 			return candidate{from: i, to: i + 1, readings: r}, true
 		}
 	}
+	if base, ok := strings.CutSuffix(t.norm, "-ish"); ok && len(d.words.singles[base]) > 0 {
+		return candidate{from: i, to: i + 1, readings: d.words.singles[base]}, true // "raw-ish"
+	}
 	return candidate{}, false
 }
 

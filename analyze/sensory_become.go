@@ -25,6 +25,15 @@ func (d sensing) became(tokens []token, i int, add func(int, int, lexicon.Sense)
 	}
 	prev := &tokens[k-1]
 	switch {
+	case prev.norm == "between" && sense == lexicon.Touch && after(tokens, i, 1).norm == "and":
+		for j := i + 2; j < len(tokens) && j <= i+4; j++ {
+			if _, s := namedThing(tokens, j); s == lexicon.Touch {
+				add(from, j+1, sense) // "between soup and porridge"
+				return
+			}
+		}
+	case graded && k > 1 && prev.in("with", "as") && !tokens[k].in("more", "some") && sense == lexicon.Touch && tokens[k-2].norm == "up" && k > 2 && tokens[k-3].in("ended", "end", "ends"):
+		add(from, i+1, sense) // "ended up with yellow soup"
 	case prev.in("to", "into", "tae", "from") && (sense != lexicon.Sight || graded || prev.norm == "from" || fromBefore(tokens, k-1)):
 		if v := turning(tokens, k-1); v >= 0 && !subjectIsHuman(tokens, v) && !d.inertSubject(tokens, candidate{from: v, to: v + 1}) {
 			add(from, i+1, sense)
@@ -72,7 +81,7 @@ func namedThing(tokens []token, i int) (int, lexicon.Sense) {
 	switch t.norm {
 	case "soup", "mush", "porridge", "porrige", "glue", "jelly", "rubber", "leather", "cement", "concrete", "sludge", "slush", "dust", "powder", "crumbs",
 		"rock", "rocks", "stone", "bricks", "bullets", "silk", "velvet", "water", "pulp", "liquid", "mud", "slime", "sand", "cardboard", "plastic",
-		"wood", "gum", "elastic", "clay", "putty", "goo", "gloop", "syrup", "paste", "mousse":
+		"wood", "gum", "elastic", "clay", "putty", "goo", "gloop", "syrup", "paste", "mousse", "fluff", "rubble", "gravel", "pebbles", "batter", "custard":
 		return i, lexicon.Touch
 	case "chestnut", "straw", "cream", "toffee", "caramel", "mauve", "conker", "rust", "charcoal", "coal", "cinders", "lace", "copper", "mahogany", "honey", "bronze", "peach", "plum", "coffee":
 		return i, lexicon.Sight

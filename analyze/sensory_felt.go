@@ -41,6 +41,9 @@ func chewOf(tokens []token, i int) bool {
 	if i+1 < len(tokens) && (tokens[i+1].isNoun() || tokens[i+1].norm == "of") {
 		return false // "a bit of pop music", "a bit of spring onion"
 	}
+	if tokens[i].in("pop", "spring", "snap") && tokens[i-1].in("nice", "lovely", "pleasant", "decent", "satisfying") {
+		return false // "had a lovely pop"
+	}
 	at := i - 1
 	if tokens[at].tag == "DT" && at > 1 && tokens[at-1].norm == "of" {
 		at-- // "a bit of a chew"
@@ -48,7 +51,7 @@ func chewOf(tokens []token, i int) bool {
 	if tokens[at].norm == "of" {
 		return tokens[at-1].in("bit", "touch", "hint", "lot", "little", "amount", "plenty", "loads", "lots", "kind", "sort", "trace", "suggestion", "wee")
 	}
-	if !tokens[at].in("some", "no", "more", "any", "enough", "little", "much", "it", "proper", "real", "good") {
+	if !tokens[at].in("some", "no", "more", "any", "enough", "little", "much", "it", "proper", "real", "good", "slight", "nice", "lovely", "gentle", "satisfying", "faint", "pleasant", "decent") {
 		return false
 	}
 	for j := at - 1; j >= 0 && j >= at-3; j-- {

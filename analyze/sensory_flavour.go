@@ -59,6 +59,10 @@ func arrives(tokens []token, i int) bool {
 			at++
 		}
 		return at < len(tokens) && tokens[at].in("through", "thru") && (at+1 == len(tokens) || tokens[at+1].tag != "DT" && tokens[at+1].tag != "PRP$" && !tokens[at+1].isNoun())
+	case "lasts", "lasted", "builds", "built", "fades", "faded":
+		return !next.isNoun() && !next.tagIn("CD", "DT", "PRP$", "RP") && next.kind != lexicon.Time && !next.in("up", "for", "until", "till", "in", "on", "about", "me", "us", "longer")
+	case "arriving":
+		return i > 0 && savour(&tokens[i-1])
 	case "arrives", "arrived", "lingers", "lingered", "lingering", "overpowers", "overpowered", "overpowering", "dominates", "dominated":
 		return true
 	case "kicks", "kicked", "kick":
@@ -102,6 +106,12 @@ func noseAhead(tokens []token, i int) bool {
 // and one of which the same is denied ("feta didn't").
 func (d sensing) arriving(tokens []token, v int, add func(int, int, lexicon.Sense)) {
 	s := subject(tokens, v)
+	if tokens[v].tag == "VBG" && v > 0 && savour(&tokens[v-1]) {
+		s = v - 1 // "with vanilla arriving late"
+	}
+	if s < 0 && tokens[v].in("lasts", "builds", "fades") && v > 0 && savour(&tokens[v-1]) {
+		s = v - 1 // taken for a noun of two words
+	}
 	if s < 0 || v > 0 && tokens[v-1].in("to", "that", "which") {
 		return
 	}

@@ -230,6 +230,13 @@ func sunkMiddle(tokens []token, i int) bool {
 		return false
 	}
 	s := subject(tokens, i)
+	if s >= 0 && tokens[s].in("it", "they", "cake", "sponge", "loaf", "top") && tokens[i].norm != "drooped" {
+		for j := i + 1; j < len(tokens) && j <= i+4 && (tokens[j].isAdv() || tokens[j].in("in", "a", "bit", "the", "middle", "centre", "center")); j++ {
+			if tokens[j].in("middle", "centre", "center") {
+				return true // "it dipped slightly in the centre"
+			}
+		}
+	}
 	return s >= 0 && tokens[s].in("middle", "centre", "center", "top", "lid", "edge", "edges", "sides") && (i+1 == len(tokens) || tokens[i+1].pause() || tokens[i+1].in("in", "a", "because", "cos", "when", "as", "and", "but", "down"))
 }
 

@@ -128,6 +128,9 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 	if c.to+1 < len(tokens) && (t.tag == "VBN" || t.tag == "VBD") && tokens[c.to].norm == "by" && tokens[c.to+1].in("hand", "me", "mum", "dad", "myself") {
 		return true // "squashed by hand"
 	}
+	if workedOver(tokens, c) {
+		return true
+	}
 	object := c.to < len(tokens) && !extent(tokens, c.to) && (tokens[c.to].tag == "DT" || tokens[c.to].tag == "CD" || tokens[c.to].tag == "PRP$" || tokens[c.to].in("it", "them", "all", "each", "some", "two", "three", "half") || tokens[c.to].isNoun() && tokens[c.to].kind.Food())
 	if c.to < len(tokens) && (t.tag == "VBN" && tokens[c.to].isNoun() && attributive(tokens, i) || tokens[c.to].in("stripes", "edges", "corners", "patches", "marks", "lines", "spots", "tips")) {
 		return false // "a shaggy, cracked lump", "charred stripes", "curling edges"
@@ -164,6 +167,22 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 		return true
 	}
 	return false
+}
+
+// workedOver reports whether a participle behind a form of be tells a step by
+// where or with what it was done: "it was melted over simmering water", "were
+// toasted in a dry pan".
+func workedOver(tokens []token, c candidate) bool {
+	if c.to-c.from != 1 || c.from == 0 || !tokens[c.from].tagIn("VBN", "VBD") || !plainBe(tokens[c.from-1].norm) || !after(tokens, c.from, 1).in("over", "in", "with", "on", "under") {
+		return false
+	}
+	switch tokens[c.from].stem {
+	case "melt", "soften", "toast", "brown", "caramelis", "crush", "fri", "steam", "whip", "mash", "squash":
+	default:
+		return false
+	}
+	h := objectHead(tokens, c.to)
+	return h >= 0 && h-c.to <= 4 && (tokens[h].kind == lexicon.Tool || tokens[h].in("water", "flame", "heat", "microwave", "pan", "butter", "oil", "ghee"))
 }
 
 // attributive reports whether token i stands in a noun phrase: only adjectives,
@@ -208,11 +227,14 @@ func afterSubject(tokens []token, i int) bool {
 // describedBy decides for an adjective before the noun at head.
 func (d sensing) describedBy(tokens []token, c candidate, head int) bool {
 	h := &tokens[head]
-	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint", "strings", "string") {
+	if h.human() || h.inert() && !h.in("sound", "noise", "feel", "contrast", "note", "temperature", "heat", "kick", "hit", "line", "lines", "ring", "rings", "mark", "marks", "shape", "pattern", "air", "trail", "water", "steam", "spot", "spots", "hint", "strings", "string", "stuff", "way") {
 		return false
 	}
 	if h.in("water") && !clouded(&tokens[c.from]) {
 		return false
+	}
+	if h.norm == "way" && !(c.from > 1 && tokens[c.from-1].norm == "a" && tokens[c.from-2].norm == "in") || h.norm == "stuff" && !clouded(&tokens[c.from]) {
+		return false // but "in a stinky way", "that white stuff"
 	}
 	if h.in("plate", "bowl", "shirt", "board", "sauce-boat") {
 		return false

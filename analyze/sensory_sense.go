@@ -178,7 +178,11 @@ func linkedTo(tokens []token, s int) bool {
 // named returns the sense that a noun or verb of perception names earlier in
 // the sentence, the nearest one.
 func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
+	with := false
 	for j := i - 1; j >= 0 && j >= i-16; j-- {
+		if with = with || tokens[j].norm == "with"; with && tokens[j].in("colour", "color", "shade") {
+			break // "a cream colour with sticky bits"
+		}
 		if tokens[j].norm == "," && j > 0 && tokens[i].norm != "like" {
 			if _, ok := senseOfNoun(tokens[j-1].norm); ok {
 				break // "smoky smell, juicy inside"
@@ -231,6 +235,9 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	}
 	if tokens[c.from].norm == "flat" && c.to-c.from == 1 && d.tastes(tokens, c.from) {
 		return lexicon.Tongue, true // "flat and dusty on the tongue"
+	}
+	if tokens[c.from].in("melted", "melting", "melts") && c.to-c.from == 1 && after(tokens, c.to-1, 1).in("down", "over", "into", "through") {
+		return lexicon.Sight, true // "cheese melted down the sides"
 	}
 	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
 		return lexicon.Touch, true

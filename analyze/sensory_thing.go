@@ -11,7 +11,7 @@ import (
 // the food was.
 func (d sensing) noQuality(tokens []token, c candidate) bool {
 	return pieceNamed(tokens, c) || stoppedFrom(tokens, c) || doneToOther(tokens, c) || spiltOn(tokens, c) ||
-		howMuch(tokens, c) || signOfHeat(tokens, c) || fizzOfSoda(tokens, c) || kindOfFood(tokens, c) || d.ruleOfThing(tokens, c)
+		howMuch(tokens, c) || onlySlight(tokens, c) || signOfHeat(tokens, c) || fizzOfSoda(tokens, c) || kindOfFood(tokens, c) || d.ruleOfThing(tokens, c)
 }
 
 // pieceNamed reports whether a noun that the list has for a quality names the
@@ -112,6 +112,16 @@ func howMuch(tokens []token, c candidate) bool {
 	return c.to-c.from == 1 && c.from > 0 && tokens[c.from-1].norm == "how" && (c.to == len(tokens) || tokens[c.to].pause())
 }
 
+// onlySlight reports whether faint tells how little there was of something that
+// is no smell: "the faintest wobble".
+func onlySlight(tokens []token, c candidate) bool {
+	if c.to-c.from != 1 || !tokens[c.from].in("faint", "faintest", "fainter") {
+		return false
+	}
+	next := after(tokens, c.to, 0)
+	return (next.isNoun() || next.in("wobble", "crunch", "crackle", "snap", "chew", "bite")) && !namesSense(next) && !flavourNoun(next)
+}
+
 // signOfHeat reports whether steam or floating fat is the sign to go on ("until
 // it was just steaming", "when the oil floats", "heated the milk to just
 // steaming") or the harm of a crowded pan ("they sit there steaming").
@@ -165,7 +175,7 @@ func kindOfFood(tokens []token, c candidate) bool {
 	case "windowpane":
 		return next.in("test", "stretch", "trick", "thing")
 	case "plain":
-		return next.kind == lexicon.Ingredient || c.from > 0 && tokens[c.from-1].norm == "the" && (!next.word || next.in("to", "and", "flour"))
+		return next.in("pink", "white", "brown", "yellow", "green", "red", "black") || next.kind == lexicon.Ingredient || c.from > 0 && tokens[c.from-1].norm == "the" && (!next.word || next.in("to", "and", "flour"))
 	case "loose":
 		return next.in("starch", "flour", "skin", "skins", "leaves", "tea")
 	case "hard":

@@ -231,7 +231,7 @@ func (d sensing) temperature(tokens []token, i int) bool {
 	v := predicateOf(tokens, i)
 	if h := phraseHead(tokens, i); h >= 0 && !strings.HasSuffix(tokens[h].norm, "ing") {
 		_, named := senseOfNoun(tokens[h].norm)
-		return named
+		return named || t.in("warm", "hot") && h == i+1 && tokens[h].in("ginger", "cinnamon", "nutmeg", "cumin", "spice", "spices", "spicing", "clove", "cloves", "chilli", "cardamom", "pepper")
 	}
 	if d.listed(tokens, i) {
 		return true

@@ -27,6 +27,9 @@ func (v *vocabulary) correct(w string) string {
 	if short := v.unstretched(w); short != w {
 		return short
 	}
+	if base, ok := strings.CutSuffix(w, "ey"); ok && len(v.singles[w]) == 0 && len(v.singles[base+"y"]) > 0 {
+		return base + "y" // "slimey", "crumbley"
+	}
 	if len(w) < minTypo || v.known[w] || len(v.singles[w]) > 0 || v.nouns.Kind(w) != lexicon.NoKind || v.met != nil && v.met.Knows(w) || strings.ContainsAny(w, "-'0123456789") {
 		return w
 	}
