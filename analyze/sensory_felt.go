@@ -13,6 +13,8 @@ type felt struct {
 // that no list can hold, as only their neighbours make them sensed.
 func feltAt(tokens []token, i int) felt {
 	switch {
+	case biteFrom(tokens, i) && chewOf(tokens, i):
+		return felt{i + 1, lexicon.Tongue}
 	case chewOf(tokens, i), closeCrumb(tokens, i):
 		return felt{i + 1, lexicon.Touch}
 	case offSpoon(tokens, i) > 0:
@@ -60,6 +62,16 @@ func chewOf(tokens []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// biteFrom reports whether the bite at token i comes from something sharp and is
+// a taste: "a bit of a bite from the onion".
+func biteFrom(tokens []token, i int) bool {
+	if tokens[i].norm != "bite" || after(tokens, i, 1).norm != "from" {
+		return false
+	}
+	h := objectHead(tokens, i+1)
+	return h >= 0 && h-i <= 4 && savour(&tokens[h]) && !tokens[h].in("nuts", "rice", "barley", "carrot", "carrots", "potato", "pasta", "beans", "peas")
 }
 
 // coats returns where a phrase ends that begins with the verb at token i and

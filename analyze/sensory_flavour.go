@@ -54,6 +54,9 @@ func arrives(tokens []token, i int) bool {
 		}
 		return next.in("the", "your", "my", "his", "her", "you", "me") && (third.in("tongue", "throat", "nose", "mouth", "lips", "back") && next.in("the", "your", "my", "his", "her") || third.in("at", "in") && tokens[i].in("got", "gets"))
 	case "came", "comes", "come", "coming", "shone", "shines", "shining":
+		if comesLast(tokens, i) {
+			return true
+		}
 		at := i + 1
 		for at < len(tokens) && tokens[at].in("right", "really", "straight", "just", "strongly") {
 			at++
@@ -90,6 +93,19 @@ func arrives(tokens []token, i int) bool {
 		}
 	}
 	return false
+}
+
+// comesLast reports whether the verb of coming at token i tells when in the
+// mouthful a taste came: "mint comes in at the end".
+func comesLast(tokens []token, i int) bool {
+	at := i + 1
+	if after(tokens, at, 0).norm == "in" {
+		at++
+	}
+	if after(tokens, at, 0).in("first", "last", "later", "late", "afterwards") {
+		return at+1 == len(tokens) || tokens[at+1].pause() || tokens[at+1].in("then", "and", "but")
+	}
+	return after(tokens, at, 0).norm == "at" && after(tokens, at, 1).norm == "the" && after(tokens, at, 2).in("end", "finish", "back", "last")
 }
 
 func noseAhead(tokens []token, i int) bool {

@@ -173,6 +173,9 @@ func noiseBitten(tokens []token, i int) int {
 			}
 			continue
 		}
+		if tokens[i].in("gave", "gives") && t.in("crack", "crunch", "snap") && j > i+1 {
+			return j + 1 // "the crust gave a proper crack"
+		}
 		for k := j + 1; k < len(tokens) && k <= j+4; k++ {
 			if tokens[k].in("bite", "bit", "bites", "eat", "ate", "chew", "snap", "snapped", "cut", "break", "broke", "crunch", "tap", "tapped") {
 				return j + 1

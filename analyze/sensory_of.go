@@ -161,6 +161,9 @@ func (d sensing) doing(tokens []token, c candidate) bool {
 		}
 	}
 	if s := subject(tokens, i); s >= 0 && tokens[s].human() && !afterLinkingVerb(tokens, i) {
+		if tokens[s].norm == "they" && !object && t.in("melt", "crumble", "snap", "flake", "wobble", "crunch", "ooze") {
+			return false // of the biscuits
+		}
 		return true
 	}
 	if prev.in("and", "then", ",") && object {
@@ -266,6 +269,9 @@ func (d sensing) action(tokens []token, i int) bool {
 	start := clauseStart(tokens, i)
 	for j := i - 1; j >= start; j-- {
 		t := &tokens[j]
+		if t.in("see", "saw", "notice", "noticed", "spot", "spotted") && !t.card.works {
+			return false // "you could see green bits"
+		}
 		if linkingVerb(t.norm) && !t.in("get", "got", "keep", "kept", "turned", "turn") || t.in("had", "has", "have", "with", "like") {
 			return false
 		}

@@ -188,7 +188,7 @@ func (d sensing) named(tokens []token, i int) (lexicon.Sense, bool) {
 				break // "smoky smell, juicy inside"
 			}
 		}
-		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") && !(tokens[j].norm == "shade" && j+1 < len(tokens) && (tokens[j+1].isAdj() || tokens[j+1].isAdv())) {
+		if s, ok := senseOfNoun(tokens[j].norm); ok && !tokens[j].in("kick", "bite", "crunch", "finish", "surface") && !(tokens[j].norm == "shade" && j+1 < len(tokens) && (j+1 == i || tokens[j+1].isAdj() || tokens[j+1].isAdv())) {
 			if j+1 < len(tokens) && tokens[j+1].norm == "of" && s == lexicon.Sight && commaBetween(tokens, j, i) {
 				break // "the colour of toffee, crackly, herby"
 			}
@@ -233,14 +233,22 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 		c.to < len(tokens) && tokens[c.to].norm == "looking" {
 		return lexicon.Sight, true // "raw looking"
 	}
-	if tokens[c.from].norm == "flat" && c.to-c.from == 1 && d.tastes(tokens, c.from) {
-		return lexicon.Tongue, true // "flat and dusty on the tongue"
+	if tokens[c.from].in("flat", "round", "rounded") && c.to-c.from == 1 && (d.tastes(tokens, c.from) || tokens[c.from].norm == "flat" && saltNear(tokens, c.from)) && phraseHead(tokens, c.from) < 0 {
+		return lexicon.Tongue, true // "flat and dusty on the tongue", "tasted round"
 	}
 	if tokens[c.from].in("melted", "melting", "melts") && c.to-c.from == 1 && after(tokens, c.to-1, 1).in("down", "over", "into", "through") {
 		return lexicon.Sight, true // "cheese melted down the sides"
 	}
 	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
 		return lexicon.Touch, true
+	}
+	if biteFrom(tokens, c.to-1) {
+		return lexicon.Tongue, true
+	}
+	if tokens[c.from].norm == "raw" && c.to-c.from == 1 {
+		if v := predicateOf(tokens, c.from); v >= 0 && strings.HasPrefix(tokens[v].norm, "smel") {
+			return lexicon.Smell, true
+		}
 	}
 	if s, ok := ofTaste(tokens, c.from); ok {
 		return s, true
@@ -281,6 +289,17 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 		return s, true
 	}
 	return "", false
+}
+
+// saltNear reports whether salt or seasoning is told of a few words behind token
+// i, so that flat means without savour: "a touch flat, I salted too timidly".
+func saltNear(tokens []token, i int) bool {
+	for j := i + 1; j < len(tokens) && j <= i+8; j++ {
+		if tokens[j].in("salt", "salted", "season", "seasoned", "seasoning", "oregano", "lemon", "pepper", "spice", "spices") {
+			return true
+		}
+	}
+	return false
 }
 
 // near reports whether two candidates stand in one list: only adverbs, commas

@@ -33,6 +33,8 @@ func (d sensing) process(tokens []token, c candidate) bool {
 		return true // "the onion was burning"
 	case t.in("freezing", "burning", "bubbling", "boiling") && t.tag == "VBG" && c.to-c.from == 1 && c.from > 1 && plainBe(prev.norm) && during(tokens, c.from):
 		return true // "while it was freezing"
+	case t.norm == "melt" && c.to-c.from == 1:
+		return !prev.in("they", "it", "which") // "snappy at first, then they melt"; but "let the butter melt"
 	case t.in("rise", "rising", "prove", "bubble", "bubbling", "swell", "swells", "soften", "thicken", "melt", "wilt", "wilts", "simmer", "sizzle", "froth") && c.to-c.from == 1:
 		if t.tag == "VB" && !prev.in("not", "n't", "never") && !afterSubject(tokens, c.from) {
 			return true
@@ -93,7 +95,7 @@ func event(tokens []token, c candidate) bool {
 		return false
 	}
 	switch tokens[c.from].stem {
-	case "drip", "leak", "scorch", "burst", "sink", "sunk", "slump", "shrink", "curl", "spill", "spit", "boil", "overflow", "catch", "bubbl":
+	case "drip", "leak", "scorch", "burst", "sink", "sunk", "slump", "shrink", "curl", "spill", "spit", "boil", "overflow", "catch", "bubbl", "curdl", "collaps", "tear", "dome":
 		return true
 	}
 	return false
@@ -176,7 +178,13 @@ func (d sensing) rawFood(tokens []token, i int) bool {
 		_, named := senseOfNoun(tokens[h].norm)
 		return named || tokens[h].in("middle", "centre", "inside", "bits", "bit", "edge", "patch", "patches", "layer", "line", "streak", "bottom", "base")
 	}
-	return predicateOf(tokens, i) >= 0 && !supposed(tokens, i)
+	v := predicateOf(tokens, i)
+	if v >= 0 {
+		if s, ok := senseOfVerb(tokens[v].norm); ok && s != lexicon.Sight {
+			return true // "till it stopped smelling raw"
+		}
+	}
+	return v >= 0 && !supposed(tokens, i)
 }
 
 // amongColours reports whether a noun that is also a colour stands in a list
@@ -285,6 +293,9 @@ func eatenHot(tokens []token, i, v int) bool {
 func (d sensing) listed(tokens []token, i int) bool {
 	for _, step := range []int{-1, 1} {
 		j := i + step
+		for step < 0 && j > 0 && (tokens[j].isAdv() && !tokens[j].describes() || tokens[j].in("a", "bit", "little", "touch", "almost")) {
+			j-- // "tangy and | a bit hot"
+		}
 		if j < 0 || j >= len(tokens) || !tokens[j].in("and", ",", "&", "but") {
 			continue
 		}
