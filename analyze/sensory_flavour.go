@@ -18,6 +18,10 @@ func (d sensing) flavourFelt(tokens []token, i int, found []candidate, add func(
 		}
 	case !toldAsWork(tokens, i) && (reachesMouth(tokens, i+1) || firstThen(tokens, i)):
 		add(i, i+1, lexicon.Tongue)
+	case smeltFrom(tokens, i):
+		add(i, i+1, lexicon.Smell)
+	case frontedTaste(tokens, i):
+		add(i, i+1, lexicon.Tongue)
 	case withBehind(tokens, i) >= 0:
 		w := withBehind(tokens, i)
 		for n := range found {
@@ -214,6 +218,38 @@ func toldAsWork(tokens []token, i int) bool {
 		}
 	}
 	return clauseStart(tokens, i) == i && tokens[i].isVerb()
+}
+
+// smeltFrom reports whether the flavouring at token i is told as what a smell
+// came from: "smelt like Christmas from the cinnamon", "cos of the cloves".
+func smeltFrom(tokens []token, i int) bool {
+	at := i - 1
+	for at > 0 && (tokens[at].tagIn("DT", "PRP$") || tokens[at].in("all", "of")) {
+		at--
+	}
+	if at < 1 || !tokens[at].in("from", "because", "cos", "with") || tokens[at].norm != "from" && tokens[at+1].norm != "of" {
+		return false
+	}
+	for j := at - 1; j >= 0 && j >= at-7 && !tokens[j].pause(); j-- {
+		if s, ok := senseOfVerb(tokens[j].norm); ok {
+			return s == lexicon.Smell
+		}
+	}
+	return false
+}
+
+// frontedTaste reports whether the flavouring at token i stands before the clause
+// that tells whether it was tasted: "the chilli I couldn't taste".
+func frontedTaste(tokens []token, i int) bool {
+	if i == 0 || !tokens[i-1].tagIn("DT", "PRP$") && i > 1 || !after(tokens, i, 1).in("i", "we", "you") || !after(tokens, i, 2).in("could", "can", "couldn't", "couldnt", "cant", "can't") {
+		return false
+	}
+	for n := 3; n <= 5; n++ {
+		if t := after(tokens, i, n); t.in("taste", "find", "notice") {
+			return !after(tokens, i, n+1).isNoun() && !after(tokens, i, n+1).tagIn("DT", "PRP$", "PRP")
+		}
+	}
+	return false
 }
 
 // withBehind returns the token "with" that ties the flavouring at token i to a

@@ -54,6 +54,9 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.norm == "acid" && !d.predicate(tokens, c.from) && phraseHead(tokens, c.from) < 0 {
 			return false // "the acid makes it fizz"
 		}
+		if t.in("deep", "deeper") && !d.besideTaste(tokens, c.to) && !d.tastes(tokens, c.from) {
+			return false
+		}
 		if t.norm == "clean" && !d.tastes(tokens, c.from) {
 			return false
 		}
@@ -329,6 +332,9 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 	if s < 0 {
 		return false
 	}
+	if tokens[s].inert() {
+		s = wholeSubject(tokens, s, at)
+	}
 	sub := &tokens[s]
 	if sub.inert() && (onlyFood(&tokens[c.from]) || holdsFood(tokens, s)) {
 		return false // "the legs were juicier", "the lower tray stayed pale"
@@ -355,6 +361,28 @@ func (d sensing) inertSubject(tokens []token, c candidate) bool {
 		return d.antecedentInert(tokens, s)
 	}
 	return sub.inert() && !sub.in("sound", "noise", "heat", "finish", "temperature", "steam", "shape", "result", "contrast", "bowl", "plate")
+}
+
+// wholeSubject returns the food that the verb before "and" at token v is said of
+// and that goes on being spoken of, where the noun at token s right before only
+// belongs to the first verb: "the onions took fifty minutes and became brown".
+func wholeSubject(tokens []token, s, v int) int {
+	and := v - 1
+	for and > 0 && tokens[and].isAdv() {
+		and--
+	}
+	if and <= s || !tokens[and].in("and", "then", "but") {
+		return s
+	}
+	for u := clauseStart(tokens, v) + 1; u < s; u++ {
+		if tokens[u].isVerbForm() {
+			if first := subject(tokens, u); first >= 0 && tokens[first].kind.Food() {
+				return first
+			}
+			return s
+		}
+	}
+	return s
 }
 
 // onlyFood reports whether nothing but food is ever said to be so.

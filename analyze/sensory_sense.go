@@ -242,6 +242,9 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
 		return lexicon.Touch, true
 	}
+	if tokens[c.from].norm == "deep" && c.to-c.from == 1 && d.besideTaste(tokens, c.to) {
+		return lexicon.Tongue, true // "deep and savoury"
+	}
 	if biteFrom(tokens, c.to-1) {
 		return lexicon.Tongue, true
 	}
@@ -289,6 +292,21 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 		return s, true
 	}
 	return "", false
+}
+
+// besideTaste reports whether "and" or a comma at token i ties what stands before
+// it to a taste: "and bitter", ", meaty".
+func (d sensing) besideTaste(tokens []token, i int) bool {
+	if !after(tokens, i, 0).in("and", ",", "&") || i+1 >= len(tokens) {
+		return false
+	}
+	rs := d.words.singles[tokens[i+1].norm]
+	for _, r := range rs {
+		if r.sense != lexicon.Tongue && r.sense != lexicon.Smell {
+			return false
+		}
+	}
+	return len(rs) > 0
 }
 
 // saltNear reports whether salt or seasoning is told of a few words behind token

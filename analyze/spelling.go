@@ -27,13 +27,28 @@ func (v *vocabulary) correct(w string) string {
 	if short := v.unstretched(w); short != w {
 		return short
 	}
-	if base, ok := strings.CutSuffix(w, "ey"); ok && len(v.singles[w]) == 0 && len(v.singles[base+"y"]) > 0 {
-		return base + "y" // "slimey", "crumbley"
+	if s := v.endsInY(w); s != w {
+		return s
 	}
 	if len(w) < minTypo || v.known[w] || len(v.singles[w]) > 0 || v.nouns.Kind(w) != lexicon.NoKind || v.met != nil && v.met.Knows(w) || strings.ContainsAny(w, "-'0123456789") {
 		return w
 	}
 	return v.mend(w)
+}
+
+// endsInY returns a word of the list that is spelt with an e before its y
+// ("slimey", "crumbley") or keeps its y before an ending ("stickyer") as it is
+// written otherwise.
+func (v *vocabulary) endsInY(w string) string {
+	if len(v.singles[w]) > 0 || v.lex.Reading.RealWords[w] {
+		return w
+	}
+	for _, slip := range [][2]string{{"ey", "y"}, {"yer", "ier"}, {"yest", "iest"}} {
+		if base, ok := strings.CutSuffix(w, slip[0]); ok && len(v.singles[base+slip[1]]) > 0 {
+			return base + slip[1]
+		}
+	}
+	return w
 }
 
 // unstretched returns a word drawn out for stress ("gooood", "yummmm") as it is
