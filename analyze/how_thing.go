@@ -102,7 +102,7 @@ func (d means) withManner(tokens []token, i int) (int, bool) {
 		switch t.norm {
 		case "flick", "twist", "jerk", "tug", "swipe", "sweep", "shake", "swirl", "jiggle", "wiggle", "strokes", "stroke":
 			return j + 1, i > 0 && j > i+1 && clauseHasVerb(tokens, i) && !d.told(tokens, i)
-		case "ease", "patience", "precision", "force", "speed", "concentration", "gusto", "determination", "attention", "caution", "delicacy":
+		case "ease", "patience", "precision", "force", "speed", "concentration", "gusto", "determination", "delicacy":
 			return j + 1, i > 0 && (d.cooking(tokens, i) || d.deed(tokens, i)) && !d.told(tokens, i)
 		}
 		if !(t.isAdj() || t.isAdv() || t.tagIn("DT", "CD", "PRP$")) {
