@@ -6,7 +6,7 @@ import "saywhy/lexicon"
 // is a quality only in this place; its to is 0 where there is none.
 func (d sensing) sensedByPlace(tokens []token, i int, found []candidate) felt {
 	switch {
-	case heatFelt(tokens, i), shyTaste(tokens, i), behindIt(tokens, i), d.amongTastes(tokens, i, found), fragmentTart(tokens, i):
+	case heatFelt(tokens, i), shyTaste(tokens, i), behindIt(tokens, i), d.amongTastes(tokens, i, found), fragmentTart(tokens, i), tokens[i].in("deep", "deeper") && d.besideTaste(tokens, i+1):
 		return felt{i + 1, lexicon.Tongue}
 	case jellyish(tokens, i), popsAsEaten(tokens, i):
 		return felt{i + 1, lexicon.Touch}

@@ -54,9 +54,6 @@ func (d sensing) describesFood(tokens []token, c candidate) bool {
 		if t.norm == "acid" && !d.predicate(tokens, c.from) && phraseHead(tokens, c.from) < 0 {
 			return false // "the acid makes it fizz"
 		}
-		if t.in("deep", "deeper") && !d.besideTaste(tokens, c.to) && !d.tastes(tokens, c.from) {
-			return false
-		}
 		if t.norm == "clean" && !d.tastes(tokens, c.from) {
 			return false
 		}

@@ -242,9 +242,6 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
 		return lexicon.Touch, true
 	}
-	if tokens[c.from].norm == "deep" && c.to-c.from == 1 && d.besideTaste(tokens, c.to) {
-		return lexicon.Tongue, true // "deep and savoury"
-	}
 	if biteFrom(tokens, c.to-1) {
 		return lexicon.Tongue, true
 	}
