@@ -233,22 +233,8 @@ func (d sensing) overruled(tokens []token, c candidate, form string) (lexicon.Se
 		c.to < len(tokens) && tokens[c.to].norm == "looking" {
 		return lexicon.Sight, true // "raw looking"
 	}
-	if tokens[c.from].in("flat", "round", "rounded") && c.to-c.from == 1 && (d.tastes(tokens, c.from) || tokens[c.from].norm == "flat" && saltNear(tokens, c.from)) && phraseHead(tokens, c.from) < 0 {
-		return lexicon.Tongue, true // "flat and dusty on the tongue", "tasted round"
-	}
-	if tokens[c.from].in("melted", "melting", "melts") && c.to-c.from == 1 && after(tokens, c.to-1, 1).in("down", "over", "into", "through") {
-		return lexicon.Sight, true // "cheese melted down the sides"
-	}
-	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
-		return lexicon.Touch, true
-	}
-	if biteFrom(tokens, c.to-1) {
-		return lexicon.Tongue, true
-	}
-	if tokens[c.from].norm == "raw" && c.to-c.from == 1 {
-		if v := predicateOf(tokens, c.from); v >= 0 && strings.HasPrefix(tokens[v].norm, "smel") {
-			return lexicon.Smell, true
-		}
+	if s, ok := d.byNeighbours(tokens, c); ok {
+		return s, true
 	}
 	if s, ok := ofTaste(tokens, c.from); ok {
 		return s, true
@@ -304,6 +290,28 @@ func (d sensing) besideTaste(tokens []token, i int) bool {
 		}
 	}
 	return len(rs) > 0
+}
+
+// byNeighbours returns the sense that the words right beside a form decide.
+func (d sensing) byNeighbours(tokens []token, c candidate) (lexicon.Sense, bool) {
+	if tokens[c.from].in("flat", "round", "rounded") && c.to-c.from == 1 && (d.tastes(tokens, c.from) || tokens[c.from].norm == "flat" && saltNear(tokens, c.from)) && phraseHead(tokens, c.from) < 0 {
+		return lexicon.Tongue, true // "flat and dusty on the tongue", "tasted round"
+	}
+	if tokens[c.from].in("melted", "melting", "melts") && c.to-c.from == 1 && after(tokens, c.to-1, 1).in("down", "over", "into", "through") {
+		return lexicon.Sight, true // "cheese melted down the sides"
+	}
+	if tokens[c.from].in("bubble", "bubbles") && c.to-c.from == 1 && smoothWithout(tokens, c.from) {
+		return lexicon.Touch, true
+	}
+	if biteFrom(tokens, c.to-1) {
+		return lexicon.Tongue, true
+	}
+	if tokens[c.from].norm == "raw" && c.to-c.from == 1 {
+		if v := predicateOf(tokens, c.from); v >= 0 && strings.HasPrefix(tokens[v].norm, "smel") {
+			return lexicon.Smell, true
+		}
+	}
+	return "", false
 }
 
 // saltNear reports whether salt or seasoning is told of a few words behind token
