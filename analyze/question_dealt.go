@@ -22,6 +22,9 @@ func seenTo(r *reading, i int, kind string) string {
 		return givenAdvice
 	}
 	first := firstOfDanger(&r.sentences[i], kind)
+	if first > 0 && grownUp(&r.sentences[i].tokens[first-1]) {
+		first-- // "nan held it under the tap": whose hand it was is told
+	}
 	hurt := kind == "injury"
 	for n := i; n <= i+1 && n < len(r.sentences); n++ {
 		tokens, from := r.sentences[n].tokens, 0

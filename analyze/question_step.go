@@ -118,7 +118,8 @@ func faultAt(s *sentence, j int) bool {
 	}
 	always := t.in("burnt", "burned", "doughy", "rubbery", "gluey", "lumpy", "soggy", "stodgy", "claggy", "gritty", "tasteless", "leathery", "underdone", "overdone",
 		"undercooked", "overcooked", "split", "collapsed", "mushy", "sloppy", "greasy")
-	if !always && !(j > 0 && s.tokens[j-1].in("too", "bit", "abit", "slightly", "rather")) {
+	wanted := t.in("spicy", "peppery", "hot", "salty", "sour", "bitter") // a bit of it may be as it should
+	if !always && !(j > 0 && (s.tokens[j-1].norm == "too" || !wanted && s.tokens[j-1].in("bit", "abit", "slightly", "rather"))) {
 		return false
 	}
 	return slices.ContainsFunc(s.sensory, func(w sensoryWord) bool {
