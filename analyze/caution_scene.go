@@ -17,7 +17,7 @@ func (d cautioning) scene(r *reading, i int, kind string) bool {
 	}
 	averted := saidAverted(s, kind)
 	for _, scene := range d.words.lex.Reading.Scenes {
-		if scene.Kind == kind && (scene.DespiteUnless || !averted) && completes(r, i, scene) && !d.prevented(r, i, scene) {
+		if scene.Kind == kind && (scene.DespiteUnless || !averted) && !d.prevented(r, i, scene) && completes(r, i, scene) {
 			return true
 		}
 	}
@@ -66,8 +66,8 @@ func places(r *reading, i int, kind string, part lexicon.ScenePart) []moment {
 	var out []moment
 	for j := first; j <= i; j++ {
 		s := &r.sentences[j]
-		for k := range s.dangers {
-			if h := &s.dangers[k]; h.Step == part.Cue && h.Label == kind && h.factual(s.tokens) {
+		for _, h := range s.dangers {
+			if h.Label == kind && h.Step == part.Cue && factual(s.tokens, h) {
 				out = append(out, moment{j, h.from})
 			}
 		}
@@ -124,25 +124,6 @@ func saidAverted(s *sentence, kind string) bool {
 // spoiled is the cue for what came of a pan that nobody watched: to turn it down
 // then does not undo that it was left ("it was smoking so I turned it down").
 const spoiled = "cue spoiled"
-
-// factual is the function of that name, asked once for each hit: many scenes
-// share a cue.
-func (h *hit) factual(tokens []token) bool {
-	if h.weighed == unweighed {
-		h.weighed = noFact
-		if factual(tokens, *h) {
-			h.weighed = isFact
-		}
-	}
-	return h.weighed == isFact
-}
-
-// Whether a hit was weighed as a fact, and what came of it.
-const (
-	unweighed = iota
-	isFact
-	noFact
-)
 
 // factual reports whether what a cue stands for is told as a fact of this day.
 func factual(tokens []token, h hit) bool {

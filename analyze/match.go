@@ -186,7 +186,6 @@ func needed(parts []lexicon.Part) *lexicon.Part {
 type hit struct {
 	*lexicon.Labelled
 	from, to int
-	weighed  int8 // whether it is told as a fact; see factual
 }
 
 // find returns every pattern that begins at some token, in text order; for
