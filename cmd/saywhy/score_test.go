@@ -16,6 +16,7 @@ import (
 const (
 	settled    = "../../testdata/labelled/settled.jsonl"
 	freshTexts = "../../testdata/labelled/fresh.jsonl"
+	unread     = "../../testdata/labelled/unread.jsonl"
 )
 
 // scored reads one part of the settled texts and scores the tool on it.
@@ -44,33 +45,36 @@ func scoredIn(t *testing.T, file, part string) *corpus.Score {
 }
 
 // TestFiguresHold keeps what the reading has reached: the floors lie a little
-// under the figures in DEVELOPERS.md, on the open texts, on those held back and
-// on the 624 fresh ones, which the rules have learnt from.
+// under the figures in DEVELOPERS.md, on the open texts, on those held back, on
+// the 624 fresh ones, which the rules have learnt from, and on the 151 unread
+// ones, which they have not.
 // They are F1, but for cautions, where recall counts first.
 func TestFiguresHold(t *testing.T) {
 	floors := []struct {
-		family            string
-		open, held, fresh float64
+		family                    string
+		open, held, fresh, unread float64
 	}{
-		{"vague", 0.96, 0.88, 0.96},
-		{"bare", 0.89, 0.85, 0.83},
-		{"sensory", 0.91, 0.80, 0.83},
-		{"how", 0.94, 0.77, 0.86},
-		{"why", 0.92, 0.87, 0.86},
-		{"areas by sentence", 0.82, 0.73, 0.81},
-		{"said", 0.93, 0.91, 0.92},
-		{"detail", 0.92, 0.90, 0.90},
-		{"reason", 0.80, 0.70, 0.73},
-		{"cautions", 0.90, 0.70, 0.80},
+		{"vague", 0.96, 0.88, 0.96, 0.87},
+		{"bare", 0.89, 0.85, 0.83, 0.63},
+		{"sensory", 0.91, 0.80, 0.83, 0.80},
+		{"how", 0.94, 0.77, 0.86, 0.77},
+		{"why", 0.92, 0.87, 0.86, 0.80},
+		{"areas by sentence", 0.82, 0.73, 0.81, 0.76},
+		{"said", 0.93, 0.91, 0.92, 0.88},
+		{"detail", 0.92, 0.90, 0.90, 0.87},
+		{"reason", 0.80, 0.70, 0.73, 0.68},
+		{"cautions", 0.90, 0.70, 0.80, 0.65},
 	}
-	open, held, fresh := scored(t, "open"), scored(t, "held"), scoredIn(t, freshTexts, "all")
+	open, held, fresh, unread := scored(t, "open"), scored(t, "held"), scoredIn(t, freshTexts, "all"), scoredIn(t, unread, "all")
 	require.GreaterOrEqual(t, open.Texts, 100)
 	require.GreaterOrEqual(t, held.Texts, 40)
 	require.GreaterOrEqual(t, fresh.Texts, 624)
+	require.GreaterOrEqual(t, unread.Texts, 151)
 	for _, f := range floors {
 		assert.GreaterOrEqual(t, open.Counts[f.family].F1(), f.open, "open: %s", f.family)
 		assert.GreaterOrEqual(t, held.Counts[f.family].F1(), f.held, "held back: %s", f.family)
 		assert.GreaterOrEqual(t, fresh.Counts[f.family].F1(), f.fresh, "fresh: %s", f.family)
+		assert.GreaterOrEqual(t, unread.Counts[f.family].F1(), f.unread, "unread: %s", f.family)
 	}
 	assert.GreaterOrEqual(t, held.Counts["cautions"].Recall(), 0.85)
 }
@@ -88,9 +92,13 @@ func TestReadersAgree(t *testing.T) {
 	fresh, err := readersScore(scoreOptions{part: "all", readers: []string{freshTexts, "../../testdata/labelled/fresh-second-reader.jsonl"}})
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, fresh.Texts, 624)
+	last, err := readersScore(scoreOptions{part: "all", readers: []string{unread, "../../testdata/labelled/unread-second-reader.jsonl"}})
+	require.NoError(t, err)
+	require.GreaterOrEqual(t, last.Texts, 151)
 	for _, f := range corpus.Families() {
 		assert.GreaterOrEqual(t, s.Counts[f].F1(), 0.90, f)
 		assert.GreaterOrEqual(t, fresh.Counts[f].F1(), 0.90, "fresh: %s", f)
+		assert.GreaterOrEqual(t, last.Counts[f].F1(), 0.90, "unread: %s", f)
 	}
 }
 
