@@ -132,7 +132,13 @@ func atSeason(tokens []token, i int) bool {
 // longAgo reports whether the time named behind token i, in its own clause, is
 // another: "I burned my arm at camp last summer".
 func longAgo(tokens []token, i int) bool {
-	for j := i + 1; j+1 < len(tokens) && j <= i+9; j++ {
+	for j := i + 1; j < len(tokens) && j <= i+9; j++ {
+		if tokens[j].norm == "before" && tokens[j-1].word && (j+1 == len(tokens) || tokens[j+1].pause() || tokens[j+1].in("and", "but", "so")) && becauseBefore(tokens, i) {
+			return true // "with the guard on because my aunt cut her finger on it before"
+		}
+		if j+1 == len(tokens) {
+			return false
+		}
 		if tokens[j].pause() || tokens[j].in("and", "but", "so", "because") {
 			return false
 		}
@@ -140,6 +146,17 @@ func longAgo(tokens []token, i int) bool {
 			return true // "choked on one at New Year", "set fire to it in 1961"
 		}
 		if tokens[j].norm == "last" && tokens[j+1].in("year", "summer", "winter", "autumn", "spring", "term", "christmas", "easter") {
+			return true
+		}
+	}
+	return false
+}
+
+// becauseBefore reports whether the clause of token i is the reason for what was
+// done today.
+func becauseBefore(tokens []token, i int) bool {
+	for j := i; j >= 0 && j >= i-6; j-- {
+		if tokens[j].in("because", "cos", "as", "since", "cause") {
 			return true
 		}
 	}

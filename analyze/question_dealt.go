@@ -111,7 +111,7 @@ func grownUpActs(tokens []token, from int, role Role, said bool) bool {
 		if i > 0 && (tokens[i-1].in("told", "showed", "called") || i > 1 && tokens[i-2].in("told", "showed", "called") && tokens[i-1].tag == "PRP$") && role == Learner {
 			return !notTold(tokens, i)
 		}
-		if actsOn(tokens, i, said) {
+		if actsOn(tokens, i, said) || role == Learner && steppedIn(tokens, i) {
 			return true
 		}
 	}
@@ -135,6 +135,16 @@ func actsOn(tokens []token, i int, said bool) bool {
 		}
 	}
 	return false
+}
+
+// steppedIn reports whether the grown-up at token i did something because of what
+// was told before: "the knife slipped, so Mum sliced a flat bit off".
+func steppedIn(tokens []token, i int) bool {
+	if i == 0 || tokens[i-1].norm != "so" || i+2 >= len(tokens) {
+		return false
+	}
+	did := &tokens[i+1]
+	return did.tag == "VBD" && !linkingVerb(did.norm) && !did.in("ate", "had", "went", "got", "said", "thought", "wanted", "liked", "did", "could", "would")
 }
 
 // aimedAtSomeone reports whether what was done was done to someone, or to what

@@ -20,6 +20,8 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 		{Learner, "I cut my finger on the grater and Mum put it under the tap.", dealt},
 		{Learner, "I burnt my hand on the tray. I told my nan straight away.", dealt},
 		{Learner, "My hand touched the edge of the pan and it went red, nan held it under the cold tap.", dealt},
+		{Learner, "The knife slipped and just missed my thumb so Dad cut the rest of the swede.", dealt},
+		{Learner, "The knife slipped and just missed my thumb so Dad had to wait.", ""},
 		{Learner, "When Dad bit into the chicken it was still pink in the middle.", dealt},
 		{Learner, "When my brother bit into the chicken it was still pink in the middle.", ""},
 		{Learner, "When Dad ate the chicken it was still pink in the middle.", ""},

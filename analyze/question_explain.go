@@ -1,6 +1,8 @@
 package analyze
 
 import (
+	"strings"
+
 	"saywhy/lexicon"
 )
 
@@ -29,7 +31,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece)
 		case lexicon.Technique:
-			ok = done(piece) && doer(piece, r.Role) && cooks(piece)
+			ok = done(piece) && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from)
 		default:
 			// What is eaten raw is as it grew.
 			ok = done(piece) && d.outcomeOf(s, from, to, a) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
@@ -133,6 +135,32 @@ func cooks(piece []token) bool {
 	return false
 }
 
+// plainest reports whether a piece tells only that something was cut up, of which
+// there is nothing to explain: "chopped onion".
+func plainest(piece []token) bool {
+	if countWords(piece) > 4 {
+		return false
+	}
+	for i := range piece {
+		if t := &piece[i]; t.isVerb() && t.card.works && !t.in("chopped", "cut", "sliced", "diced", "peeled", "grated", "chop", "slice", "peel", "grate") {
+			return false
+		}
+	}
+	return true
+}
+
+// severalJobs reports whether a piece lists jobs one behind another, so that a
+// question about it would not say which is meant: "sieved, mixed in cream".
+func severalJobs(piece []token) bool {
+	jobs := 0
+	for i := range piece {
+		if t := &piece[i]; (t.tagIn("VBD", "VBN") || strings.HasSuffix(t.norm, "ed") && !t.describes()) && t.card.works && (i == 0 || piece[i-1].in(",", "and", "then", "&", "+") || piece[i-1].human()) {
+			jobs++
+		}
+	}
+	return jobs > 1
+}
+
 // handedOver reports whether a piece tells of a job that somebody else did than
 // the cook, or of help.
 func handedOver(piece []token, role Role) bool {
@@ -183,6 +211,9 @@ func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
 		}
 	}
 	first := &piece[0]
+	if first.isVerb() && first.card.works && len(piece) > 2 && piece[1].in("in", "on", "over", "through") && foodAt(piece, 2) {
+		return false // "swirled in raspberries": what was done
+	}
 	if first.norm == "bit" && len(piece) > 1 && piece[1].norm == "heavy" || first.isVerb() && first.card.works && objectHead(piece, 0) > 0 || len(piece) > 1 && first.card.works && piece[1].norm == "by" {
 		return false // "heavy on the salt"; "layered tatties on top"
 	}

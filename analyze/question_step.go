@@ -31,17 +31,40 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 			if a == lexicon.Improvement {
 				rank, ok = 0, faultAt(s, j)
 			}
-			if !ok || namesNext(s.tokens, j) {
-				continue
+			if !ok || namesNext(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
+				continue // "we had toast": the food, not the job
 			}
 			from, to, whole := clauseAround(r.Text, s.tokens, j, j+1, maxQuote)
-			if whole && endsWhole(s.tokens, to) && d.stepOf(s.tokens[from:to], a, r.Role) {
+			if whole && endsWhole(s.tokens, to) && d.stepOf(s.tokens[from:to], a, r.Role) && !sharesModal(s.tokens, from) {
 				out = append(out, quotable{s.n, r.Text[s.tokens[from].start:s.tokens[to-1].end], rank})
 			}
 		}
 	}
 	slices.SortStableFunc(out, func(a, b quotable) int { return a.rank - b.rank })
 	return out
+}
+
+// sharesModal reports whether the piece that begins at token i, without anybody
+// who did it, goes on with what the clause before only imagines: "I could have cut
+// it up | and boiled it longer".
+func sharesModal(tokens []token, i int) bool {
+	for i > 0 && tokens[i-1].in("and", ",", "then", "or", "&") {
+		i--
+	}
+	if i == 0 || i < len(tokens) && !tokens[i].in("and", ",", "then", "or", "&") {
+		return false
+	}
+	for j := i; j < len(tokens) && j <= i+2; j++ {
+		if tokens[j].human() {
+			return false
+		}
+	}
+	for j := i - 1; j >= clauseStart(tokens, i-1); j-- {
+		if tokens[j].imagines() {
+			return true
+		}
+	}
+	return false
 }
 
 // endsWhole reports whether what stands before token i is a whole: no clause has
@@ -73,6 +96,16 @@ func (d asking) stepOf(piece []token, a lexicon.Area, role Role) bool {
 // "the frying pan".
 func namesNext(tokens []token, j int) bool {
 	return strings.HasSuffix(tokens[j].norm, "ing") && j+1 < len(tokens) && tokens[j+1].isNoun()
+}
+
+// namesFood reports whether token j, which may be a job, is what was eaten or used:
+// "we had toast".
+func namesFood(tokens []token, j int) bool {
+	t := &tokens[j]
+	if t.stem == "zest" || strings.HasSuffix(t.norm, "ed") {
+		return false // "I added the zest" is a job too
+	}
+	return t.isNoun() || j > 0 && tokens[j-1].in("had", "have", "ate", "some", "with", "on", "for", "of", "the", "a")
 }
 
 // opensWithDoer reports whether a piece begins with who did a job, or with the job

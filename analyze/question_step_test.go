@@ -23,6 +23,9 @@ func TestAnAreaIsAskedAboutAtAJobOfTheWritersOwn(t *testing.T) {
 		{lexicon.Aroma, Learner, "I fried the onions in butter", "I fried the onions in butter. The soup was thick and tasted salty. It was green."},
 		{lexicon.Aroma, Learner, "", "I used a frying pan and baking paper. The pie was crisp and tasted salty. It was golden."},
 		{lexicon.Aroma, Learner, "", "When I baked it, the pie got big. It was crisp and tasted salty. It was golden."},
+		{lexicon.Aroma, Learner, "", "It did not set so we had toast. The jam was thick and tasted sweet. It was purple."},
+		{lexicon.Aroma, Learner, "I toasted the seeds", "I toasted the seeds. The salad was crisp and tasted salty. It was green."},
+		{lexicon.Aroma, Learner, "", "I could have cut it small and fried it longer. The hash was crisp and tasted salty. It was brown."},
 		{lexicon.Safety, Learner, "I drained the potatoes", "I drained the potatoes. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Safety, Learner, "", "I cut the cake open. It smelt of lemon and looked yellow. It tasted sweet and was soft."},
 		{lexicon.Hygiene, Learner, "I cracked the eggs into a bowl", "I cracked the eggs into a bowl. It smelt of butter and looked yellow. It tasted salty and was smooth."},
@@ -60,4 +63,26 @@ func TestOneSentenceIsNotQuotedTwiceForWhatIsMissing(t *testing.T) {
 		}
 	}
 	assert.Equal(t, map[int]int{1: 1}, quoted)
+}
+
+// TestNobodyIsAskedWhyTheyChoppedAnOnion keeps the question what a step does to
+// the food from what explains itself, from a list of steps and from what was
+// only imagined.
+func TestNobodyIsAskedWhyTheyChoppedAnOnion(t *testing.T) {
+	for text, want := range map[string]string{
+		"I chopped an onion. I simmered the lentils.":                      "I simmered the lentils",
+		"I chopped an onion.":                                              "",
+		"I strained and mixed and simmered the lentils. I fried the peas.": "I fried the peas",
+		"I could have peeled it and simmered it longer. I fried the peas.": "I fried the peas",
+	} {
+		a, lex := shared(t)
+		r := a.reading(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
+		var got string
+		for i := range r.sentences {
+			if got == "" {
+				got = asking{a.words}.toExplain(r, &r.sentences[i], lexicon.Technique)
+			}
+		}
+		assert.Equal(t, want, got, text)
+	}
 }

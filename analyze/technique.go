@@ -180,7 +180,7 @@ func accounted(s *sentence) []sign {
 // cook took or left out, in words that name the food or stand for it.
 func stepTold(tokens []token, i int) bool {
 	t := &tokens[i]
-	if !t.card.works || !t.isVerb() || t.tag == "VBG" || t.describes() && t.tag == "VBN" || t.in("had", "have", "eat", "ate", "serve", "served", "took", "take", "get", "got") {
+	if !(t.card.works || ownDeed(tokens, i)) || !t.isVerb() || t.tag == "VBG" || t.describes() && t.tag == "VBN" || t.in("had", "have", "eat", "ate", "serve", "served", "took", "take", "get", "got") {
 		return false
 	}
 	if inPassing(tokens, i) || i > 0 && tokens[i-1].in("would", "'d", "will", "'ll", "could", "should", "might") {
@@ -197,4 +197,24 @@ func stepTold(tokens []token, i int) bool {
 		}
 	}
 	return afterLinkingVerb(tokens, i)
+}
+
+// ownDeed reports whether the verb at token i, which no list has as a job of the
+// kitchen, tells what the writer did by hand: "I slashed the skin", "we bunged in a
+// spoon of flour". What was sensed, thought, said, wanted or eaten is none.
+func ownDeed(tokens []token, i int) bool {
+	if t := &tokens[i]; t.tag != "VBD" || linkingVerb(t.norm) || t.in("ate", "tried", "tasted", "liked", "loved", "hated", "enjoyed", "wanted", "needed", "thought", "knew", "felt", "saw", "heard",
+		"smelt", "smelled", "noticed", "found", "said", "told", "asked", "called", "hoped", "wished", "gave", "shared", "brought", "bought", "picked", "chose", "preferred", "finished", "scoffed", "forgot",
+		"remembered", "meant", "learnt", "learned", "could", "would", "did", "missed", "scraped", "scored", "expected", "began", "started", "decided", "managed", "helped", "lost", "ruined", "dropped", "spilt", "licked", "binned") {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-2; j-- {
+		if tokens[j].in("i", "we") {
+			return true
+		}
+		if !tokens[j].isAdv() {
+			return false
+		}
+	}
+	return false
 }
