@@ -60,6 +60,9 @@ func nextTime(tokens []token, i int) bool {
 // before reports whether what stands at token i happened another time: "last
 // time I cut my finger".
 func before(tokens []token, i int) bool {
+	if longAgo(tokens, i) {
+		return true
+	}
 	for j := i - 1; j >= 1 && j >= i-whenReach; j-- {
 		if tokens[j].in("this", "today", "but", ".", ";") {
 			return false
@@ -95,7 +98,7 @@ func before(tokens []token, i int) bool {
 			return true // "at Christmas I burnt my arm", "in 2009 he sliced his thumb"
 		}
 	}
-	return longAgo(tokens, i)
+	return false
 }
 
 // remembered reports whether token i leads to something of long ago that is only

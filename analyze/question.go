@@ -228,6 +228,9 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if v.from < headingEnd(s.tokens) {
 		return wish{}, false // "What went well - the mixing"
 	}
+	if v.to < len(s.tokens) && s.tokens[v.to].in("bit", "part", "thing", "moment", "job") && isNamed(s.tokens, v.from) {
+		return wish{}, false
+	}
 	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[s.tokens[denialOf(s.tokens, v)].start:v.end], noun: judgedNoun(s.tokens, v)}
 	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
 	if s.tokens[v.from].in("tasty", "delicious", "yummy", "scrumptious", "yum", "delish", "edible") && j.of != judgedFood {
@@ -255,6 +258,18 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	}
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
+}
+
+// isNamed reports whether it is said before token i what was the best or the worst:
+// "snapping it was the best moment".
+func isNamed(tokens []token, i int) bool {
+	for i > 0 && (tokens[i-1].tag == "DT" || tokens[i-1].tag == "PRP$") {
+		i--
+	}
+	if i < 2 || !plainBe(tokens[i-1].norm) {
+		return false
+	}
+	return tokens[clauseStart(tokens, i-1)].tag == "VBG" || tokens[i-2].isNoun() && !tokens[i-2].human()
 }
 
 // denialOf returns the token where the quote of a judging word begins: at the

@@ -274,8 +274,17 @@ func (d *doubt) reasoned(a lexicon.Area) bool {
 			}
 		}
 	}
+	if resultArea(a) && d.headsWhy() {
+		return true
+	}
 	for _, n := range d.r.row(a).Sentences {
 		s := &d.r.sentences[n-1]
+		if resultArea(a) && amiss(s) && (n > 1 && deedTold(&d.r.sentences[n-2]) || n < len(d.r.sentences) && deedTold(&d.r.sentences[n])) {
+			return true // "The sauce was lumpy. I put all the milk in at once."
+		}
+		if resultArea(a) && n < len(d.r.sentences) && toldBefore(&d.r.sentences[n]) {
+			return true // "The bottoms were soggy. Fat had come out of the meat."
+		}
 		if resultArea(a) && (n > 1 && d.r.sentences[n-2].has(lexicon.Improvement) || n < len(d.r.sentences) && d.r.sentences[n].has(lexicon.Improvement)) {
 			return true // what is to be done in another way is what led to it
 		}
@@ -297,6 +306,43 @@ func (d *doubt) reasoned(a lexicon.Area) bool {
 		if n > 1 && !contains(workAreas(), a) && (d.r.sentences[n-2].tellsSlip() || a == lexicon.Improvement && d.r.sentences[n-2].looksBack()) {
 			return true
 		}
+	}
+	return false
+}
+
+// headsWhy reports whether a line of the text opens with "why", as a heading over
+// the causes of what came out: "Why: not sure, the dry cider maybe".
+func (d *doubt) headsWhy() bool {
+	for i := range d.r.sentences {
+		if t := d.r.sentences[i].tokens; t[0].norm == "why" && (len(t) == 1 || t[1].pause() || t[1].in(":", "-", "–")) {
+			return true
+		}
+	}
+	return false
+}
+
+// toldBefore reports whether a sentence opens with what had come about before the
+// thing told last, which is mostly how that came about.
+func toldBefore(s *sentence) bool {
+	for i := 1; i+1 < len(s.tokens) && i < 5; i++ {
+		if s.tokens[i].in("had", "'d") && s.tokens[i+1].tagIn("VBN", "VBD") {
+			return true
+		}
+	}
+	return false
+}
+
+// deedTold reports whether a sentence opens with what somebody did, or had done.
+func deedTold(s *sentence) bool {
+	for i := 0; i+1 < len(s.tokens) && i < 4; i++ {
+		if !s.tokens[i].human() {
+			continue
+		}
+		next := after(s.tokens, i, 1)
+		if next.isAdv() {
+			next = after(s.tokens, i, 2)
+		}
+		return next.tag == "VBD" && !linkingVerb(next.norm) && !next.in("ate", "liked", "loved", "said", "thought", "tried", "enjoyed", "tasted", "had", "could", "would") || toldBefore(s)
 	}
 	return false
 }

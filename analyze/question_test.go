@@ -368,6 +368,39 @@ func TestJudgementsOfTheWorkAndOfTheFood(t *testing.T) {
 	assert.Equal(t, lexicon.Improvement, next[0].Area, next[0].Text)
 }
 
+// TestACauseBesideIsNotAskedFor keeps the question why from a text that tells it
+// in the next or the last sentence without a word that joins the two. Common
+// practice, no published source.
+func TestACauseBesideIsNotAskedFor(t *testing.T) {
+	for text, asked := range map[string]bool{
+		"The bottoms were soggy. We had them with chutney after a long walk on the beach.": true,
+		"The sauce was lumpy. I tipped all the stock in.":                                  false,
+		"Gran had opened the door. The middle was soggy.":                                  false,
+		"The bottoms were soggy. Juice had run out of the plums.":                          false,
+		"The gravy was watery.\nWhy: not sure, my pan was small.":                          false,
+	} {
+		var got bool
+		for _, q := range ask(t, Learner, 0, "It tasted of nutmeg. It tasted of lemon. "+text) {
+			got = got || q.Step == Reason && q.Area == lexicon.Texture
+		}
+		assert.Equal(t, asked, got, text)
+	}
+}
+
+// TestTheBestIsNotAskedForWhereItIsNamed: what was best stands before the word.
+func TestTheBestIsNotAskedForWhereItIsNamed(t *testing.T) {
+	for text, asked := range map[string]bool{
+		"Plaiting it was the best moment.": false,
+		"It was the best.":                 true,
+	} {
+		var got bool
+		for _, q := range ask(t, Learner, 0, text) {
+			got = got || slices.Contains(q.Quotes, "best")
+		}
+		assert.Equal(t, asked, got, text)
+	}
+}
+
 func TestEarlierDraftIsAskedOn(t *testing.T) {
 	a, lex := shared(t)
 	brief := Brief{Dish: lex.General(), Questions: 3}
