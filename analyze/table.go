@@ -86,7 +86,11 @@ func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 	if a != lexicon.Improvement {
 		// "They spread into one. I didn't leave gaps.": a cause that stands
 		// alone as the next sentence.
-		return resultArea(a) && len(s.tokens) <= compact && i+1 < len(r.sentences) && (confesses(&r.sentences[i+1]) || suspects(&r.sentences[i+1])) && !s.has(lexicon.Improvement)
+		if a == lexicon.Technique {
+			return i > 0 && ledTo(s, &r.sentences[i-1])
+		}
+		return resultArea(a) && len(s.tokens) <= compact && i+1 < len(r.sentences) && !s.has(lexicon.Improvement) &&
+			(confesses(&r.sentences[i+1]) || suspects(&r.sentences[i+1]) || blamed(s, &r.sentences[i+1]))
 	}
 	return tellsQuality(s) || len(s.why) > 0 && len(s.tokens) <= compact || lacking(s) ||
 		i > 0 && fault(&r.sentences[i-1]) || i+1 < len(r.sentences) && amiss(&r.sentences[i+1])

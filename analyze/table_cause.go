@@ -1,5 +1,7 @@
 package analyze
 
+import "saywhy/lexicon"
+
 // suspects reports whether a sentence only says what may have brought about
 // what was told before it: "My theory is that I was rough with it.", "I suspect
 // the tin never got hot.", "The pan wasn't hot enough.".
@@ -35,4 +37,74 @@ func heatWrong(tokens []token, i int) bool {
 		return false
 	}
 	return restHas(tokens, i+2, 5, "too", "enough", "cold", "freezing", "old", "low", "ready", "full", "thin", "wet")
+}
+
+// ledTo reports whether a sentence only tells what somebody did, behind one that
+// tells a fault of the food: "Sauce was lumpy. I put all the milk in at once.".
+// The fault is what the deed led to.
+func ledTo(s, before *sentence) bool {
+	return didOnly(s) && ill(before) && len(resultOnly(before.areas)) > 0
+}
+
+// blamed reports whether the sentence behind one that tells a fault says what
+// somebody did wholly, hastily or not at all: "It caught on one side. I'd walked
+// off and left it.".
+func blamed(s, next *sentence) bool {
+	if !ill(s) || len(next.sensory) > 0 {
+		return false
+	}
+	if didOnly(next) {
+		for i := range next.tokens {
+			if next.tokens[i].in("all", "too", "once", "only", "just", "n't", "straight", "not", "never", "forgot", "early", "late", "whole", "still", "away", "rushed", "lots", "much", "hot", "full", "loads", "enough", "without", "didnt") {
+				return true
+			}
+		}
+	}
+	return shortOf(next.tokens)
+}
+
+// didOnly reports whether a short sentence tells at its head what a person did,
+// not what they felt, thought or said of the food.
+func didOnly(s *sentence) bool {
+	t := s.tokens
+	if len(t) < 3 || len(t) > 16 || s.has(lexicon.Improvement) {
+		return false
+	}
+	k := 0
+	for k < len(t)-1 && k < 3 && !t[k].human() {
+		k++
+	}
+	if !t[k].in("i", "we", "he", "she", "you") {
+		return false
+	}
+	for j := k + 1; j < len(t) && j < k+4; j++ {
+		if t[j].tag == "VBD" && !t[j].in("was", "were", "liked", "loved", "enjoyed", "thought", "ate", "said", "tasted", "served", "felt") || t[j].in("put", "did", "had", "forgot", "used") {
+			return true
+		}
+	}
+	return false
+}
+
+// ill reports whether the sentence tells a fault of the food, not denied.
+func ill(s *sentence) bool {
+	for i := range s.tokens {
+		if s.tokens[i].faulty() && !deniedBefore(s.tokens, i) {
+			return true
+		}
+	}
+	return amiss(s)
+}
+
+// shortOf reports whether a short sentence tells of a thing that it was not as it
+// had to be: "The shelf was too low.", "Our scales were not level.".
+func shortOf(t []token) bool {
+	if len(t) < 4 || len(t) > 14 || t[0].human() || t[0].in("it", "they") {
+		return false
+	}
+	for j := 1; j+2 < len(t) && j < 5; j++ {
+		if t[j].in("was", "were", "had", "is") {
+			return restHas(t, j+1, 5, "too", "enough", "cold", "freezing", "old", "low", "ready", "full", "thin", "wet", "n't")
+		}
+	}
+	return false
 }

@@ -150,7 +150,7 @@ func (d reasons) joined(tokens []token, i int) (ok, joins bool) {
 	case "if", "when":
 		return d.onCondition(tokens, i), true
 	case "and":
-		return d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || tooAndCould(tokens, i) || itShows(tokens, i) || excessThen(tokens, i), true
+		return d.rewarded(tokens, i) || nothingHappened(tokens, i) || hadTo(tokens, i) || struck(tokens, i) || tooAndCould(tokens, i) || itShows(tokens, i) || excessThen(tokens, i), true
 	case "then":
 		return thenSpared(tokens, i), true
 	case "to":
@@ -170,9 +170,9 @@ func (d reasons) joined(tokens []token, i int) (ok, joins bool) {
 	case "seeing":
 		return after(tokens, i, 1).in("as", "that", "how"), true
 	case "which":
-		return d.whichDoes(tokens, i) || whichActs(tokens, i), true
+		return d.whichDoes(tokens, i) || whichActs(tokens, i) || whichTooMuch(tokens, i), true
 	case "that", "this", "it":
-		return effectTold(tokens, i) || t.norm == "that" && thatMuch(tokens, i), true
+		return effectTold(tokens, i) || t.norm == "that" && (thatMuch(tokens, i) || enoughThat(tokens, i)), true
 	case "what":
 		return whatDoes(tokens, i), true
 	}
@@ -186,7 +186,7 @@ func (d reasons) doneBy(tokens []token, i int) bool {
 	case "my", "your":
 		return stirsBody(tokens, i)
 	case "would", "'d", "might", "will", "'ll", "could", "should":
-		return d.remedy(tokens, i)
+		return d.remedy(tokens, i) || betters(tokens, i)
 	case "stopped", "stops", "stop", "prevents", "prevented", "avoids", "avoided", "helps", "helped", "ensure", "ensures", "ensured", "ensuring", "preventing", "stopping", "avoiding", "allows", "allowed", "allowing", "lets", "causes", "caused", "causing", "enabled", "enables", "enabling", "leads", "led", "leading", "resulted", "resulting", "results":
 		return d.causes(tokens, i) || d.ingredientActs(tokens, i) || effectNoted(tokens, i)
 	case "made", "makes", "making", "make", "kept", "keeps", "keeping", "gave", "gives", "giving", "turned", "leaves", "let", "got", "brought", "brings", "took", "thickened", "thickens", "dried", "softened", "loosened", "added", "adds", "balanced", "cut", "sealed", "caught", "held", "holds", "killed", "kills", "spoiled", "spoilt", "ruined", "drew", "pulled", "left", "sorted", "fixed", "saved", "rescued", "spared":

@@ -17,6 +17,9 @@ func (d reasons) beside(tokens []token, i int) bool {
 		return false
 	}
 	described := l.described() && !l.ofThing()
+	if (described || l.acted() || l.entered() || l.did() || l.cameOut() || l.faulty()) && (r.fellShort() || r.isSo()) {
+		return true
+	}
 	switch {
 	case (d.plansChange(l) || l.regrets()) && (r.finite() == "VBD" || r.wentWrong()) && (!r.first().in("this", "that") || r.start+1 < r.to && r.tokens[r.start+1].norm == "one"):
 		return !r.byOther() || r.befell() || r.ranOff() // "I'd chop them smaller; they kept catching"
@@ -57,14 +60,15 @@ func hedgedCause(tokens []token, i int) bool {
 	return wrong && (left.described() || left.cameOut())
 }
 
-// hadTo: "the dough was sticky and I had to add flour": a quality, and what it
-// made somebody do.
+// hadTo: "the dough was sticky and I had to add flour", "I splashed my wrist
+// and had to hold it under the tap": what went before, and what it made somebody
+// do. What one "then" had to do is the next step.
 func hadTo(tokens []token, i int) bool {
-	if i < 2 || i+4 >= len(tokens) || !tokens[i+1].human() || tokens[i+2].norm != "had" || tokens[i+3].norm != "to" {
-		return false
+	j := i + 1
+	if i > 1 && j < len(tokens) && tokens[j].human() {
+		j++
 	}
-	h := half{tokens: tokens, from: clauseStart(tokens, i-1), to: i}
-	return h.described() || h.faulty()
+	return i > 1 && j+2 < len(tokens) && tokens[j].norm == "had" && tokens[j+1].norm == "to"
 }
 
 // excessThen: "too much milk and the whole thing went runny", "I forgot the

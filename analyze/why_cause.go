@@ -299,3 +299,48 @@ func (d reasons) remedy(tokens []token, i int) bool {
 	}
 	return n.in("it", "them", "that", "the", "this", "up", "those", "these", "any", "my", "me", "some")
 }
+
+// struck: "I lifted the lid and the steam got me", "it popped and oil hit my
+// glasses": what something hot or wet did to somebody, or where it went, behind
+// the deed that let it.
+func struck(tokens []token, i int) bool {
+	j := i + 1
+	for j < i+4 && j < len(tokens) && tokens[j].tagIn("DT", "JJ", "PRP$") {
+		j++
+	}
+	if j+2 >= len(tokens) || !tokens[j].kind.Food() && !tokens[j].in("oil", "fat", "steam", "water", "juice", "it", "lid", "knife", "grease", "caramel", "sugar", "milk") {
+		return false
+	}
+	if !tokens[j+1].in("hit", "got", "burnt", "burned", "splashed", "spat", "went", "flew", "shot", "caught", "landed", "slipped", "jumped", "squirted", "spilt", "spilled") {
+		return false
+	}
+	for k := j + 2; k < len(tokens) && k <= j+5 && !tokens[k].pause(); k++ {
+		if tokens[k].in("my", "me", "his", "her", "him", "everywhere", "over", "floor", "wall", "all") {
+			return true
+		}
+	}
+	return false
+}
+
+// enoughThat: "hot enough that I needed yoghurt": a degree, and what it led to.
+func enoughThat(tokens []token, i int) bool {
+	return i > 2 && tokens[i-1].norm == "enough" && opensClause(tokens, i+1)
+}
+
+// whichTooMuch: "bar the top shelf, which is too high for her": a thing left to
+// others or left out, and what is wrong with it.
+func whichTooMuch(tokens []token, i int) bool {
+	return i > 1 && after(tokens, i, 1).in("is", "was", "are", "were") && after(tokens, i, 2).norm == "too"
+}
+
+// betters: "a wedge of lemon would show it off", "ribbon would finish it": a thing
+// that would do something to the dish. What a dish would be, need or taste like
+// tells no more than the wish.
+func betters(tokens []token, i int) bool {
+	n := after(tokens, i, 1)
+	if !tokens[i].in("would", "'d") || i == 0 || i+2 >= len(tokens) || !n.isVerb() || n.in("be", "have", "like", "need", "love", "taste", "go", "do", "take", "look", "work", "of", "eat") {
+		return false
+	}
+	s := subject(tokens, i)
+	return s >= 0 && tokens[s].isNoun() && !tokens[s].human()
+}

@@ -88,6 +88,32 @@ func (h half) hindered() bool {
 	return false
 }
 
+// fellShort reports whether the half says of a thing that there was too much of
+// a quality or not enough: "floppy, it wasn't hot enough", "tough, they were too
+// thin for that long".
+func (h half) fellShort() bool {
+	s, v := h.verb()
+	if s < 0 || v < 0 || h.tokens[s].human() || !h.tokens[v].in("was", "were", "is", "'s", "are", "had", "did") {
+		return false
+	}
+	return h.placedBy(v, "too", "enough")
+}
+
+// isSo reports whether the half tells in the present what a thing is like in
+// itself, not how this dish is: "Dad carried the pan, it's cast iron".
+func (h half) isSo() bool {
+	s, v := h.verb()
+	if s < 0 || v < 0 || v+1 >= h.to || !h.tokens[s].in("it", "they") || !h.tokens[v].in("is", "are", "'s", "'re") || h.to-v < 3 {
+		return false
+	}
+	for j := v + 1; j < h.to; j++ {
+		if h.tokens[j].describes() || h.tokens[j].in("now", "from", "still", "nice", "good", "lovely", "called", "like", "made", "just") {
+			return false
+		}
+	}
+	return true
+}
+
 // ofThing reports whether the half tells how a room, a tool or a cloth was,
 // which nothing done to the food explains: "the kitchen was left clean".
 func (h half) ofThing() bool {

@@ -214,6 +214,9 @@ func (d reasons) as(tokens []token, i int) bool {
 	if i > 0 && (timesDiffer(tokens, i) || amissBehind(tokens, i)) {
 		return true
 	}
+	if asTold(tokens, i) {
+		return true
+	}
 	if n.in("you", "i", "we") && i+2 < len(tokens) && tokens[i+2].in("can", "could", "go", "went", "know", "see", "say", "said", "mentioned", "do", "did") && !negatedVerb(tokens, i+2) {
 		return n.in("i", "we") && tokens[i+2].in("know", "could")
 	}
@@ -255,6 +258,52 @@ func (d reasons) as(tokens []token, i int) bool {
 		return negatedVerb(tokens, j) || i > 0 && tokens[i-1].norm == "," && t.tagIn("VBP", "VBZ") || t.tagIn("VBZ", "VBP") && lasts(t.stem) && n.tag != "PRP" || t.in("weighs", "slopes", "burns", "spits", "splits", "falls", "lacks", "depends") && j <= i+4 || t.norm == "went" && j+1 < len(tokens) && tokens[j+1].isAdj()
 	}
 	return false
+}
+
+// asTold: "a mistake as I splashed my wrist", "it slid off as I iced it warm",
+// "in a rush as had football": in an evaluation a whole clause behind "as" tells
+// a cause more often than what went on meanwhile. It does not where it only
+// compares ("as I'd hoped", "as he prefers"), tells the pace ("as you go") or
+// what food did of itself ("as it cooked").
+func asTold(tokens []token, i int) bool {
+	if i < 2 || i+2 >= len(tokens) {
+		return false
+	}
+	n, v := &tokens[i+1], &tokens[i+2]
+	if n.in("had", "was", "is") {
+		return !v.tagIn("PRP", "NNP") && v.norm != "the" && !tokens[i-1].pause()
+	}
+	if !n.tagIn("PRP", "PRP$", "DT", "NNS", "NNP") || !opensClause(tokens, i+1) {
+		return false
+	}
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		if tokens[j].norm == "as" {
+			return false // "not as short as I'd hoped"
+		}
+	}
+	for j := i + 2; j < len(tokens) && j <= i+6 && !tokens[j].pause(); j++ {
+		t := &tokens[j]
+		if t.in("go", "goes", "went", "said", "say", "says", "hoped", "dare", "prefers", "prefer", "expected", "wanted", "liked", "usual", "normal", "always") {
+			return false
+		}
+	}
+	for j := i + 2; j < len(tokens) && j <= i+6 && !tokens[j].pause(); j++ {
+		if tokens[j].tag != "VBD" {
+			continue
+		}
+		if !n.human() {
+			return !tokens[j].card.works && !tokens[j].in("bubbled", "hissed", "steamed", "dried", "rose", "thickened", "darkened")
+		}
+		// Two deeds of people go on together ("I sang as I chopped").
+		for k := clauseStart(tokens, i); k < i; k++ {
+			if tokens[k].tag == "VBD" {
+				s := subject(tokens, k)
+				return linkingVerb(tokens[k].norm) || s >= 0 && !tokens[s].human()
+			}
+		}
+		return false
+	}
+	return true
 }
 
 // lasts reports whether a verb in the present tells what a thing always does
