@@ -49,7 +49,7 @@ func (d backing) backed(s, next *sentence, v *vagueWord) bool {
 		if j.named != "" {
 			return toldOfNamed(s, next, j) || reasonFollows(s, j) || colonTells(s.tokens, j)
 		}
-		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j)
+		return toldOfWork(s, j) || ofDeedBefore(s.tokens, j) || next != nil && workGoesOn(next, j, praised(s.tokens, j))
 	}
 	return describes(s, j) || madeSo(s.tokens, j) || j.dressed && deedBefore(s.tokens, j) || j.deeds && deedBeside(s, j) || next != nil && d.tellsOfFood(s, next, j)
 }
@@ -60,8 +60,10 @@ func (d backing) tellsOfFood(s, next *sentence, j judgement) bool {
 	switch {
 	case gotBetter(s.tokens, j) && len(next.tokens) > 0 && next.tokens[0].tag == "VBD" && len(next.why) > 0:
 		return true // "After that it got better. Simmered it to get rid of the floury taste"
-	case saidByOthers(s.tokens, j) && !agrees(next.tokens), pairedWith(s.tokens, j), praise && faultOfPart(next):
+	case saidByOthers(s.tokens, j) && !agrees(next.tokens), pairedWith(s.tokens, j), praise && (faultOfPart(next) || j.sense == "" && !s.tokens[j.from].in("better", "best") && onlyFaults(next)):
 		return false
+	case !praise && s.tokens[j.from].in("disaster", "rubbish", "mess", "nightmare", "failure", "fail", "flop", "awful", "terrible", "horrible", "bad") && len(next.why) > 0 && !humanFirst(next.tokens) && !next.has(lexicon.Improvement):
+		return true // "The first ones were a disaster. The pan was too hot, so the batter stuck"
 	}
 	return descriptionGoesOn(next, j, !praise)
 }

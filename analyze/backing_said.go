@@ -71,6 +71,26 @@ func faultOfPart(s *sentence) bool {
 	return false
 }
 
+// onlyFaults reports whether a sentence describes the food by faults alone ("They were
+// sandy and dry", "Stuck to the pan"): that tells nothing of what was praised in it.
+func onlyFaults(s *sentence) bool {
+	faults := 0
+	for _, w := range s.sensory {
+		if w.supposed || w.other {
+			continue
+		}
+		bad := false
+		for i := w.from; i < w.to; i++ {
+			bad = bad || s.tokens[i].faulty() || wentWrong(&s.tokens[i])
+		}
+		if !bad || w.denied || s.tokens[w.from].negator() {
+			return false
+		}
+		faults++
+	}
+	return faults > 0
+}
+
 // oneOfThem reports whether the noun at token n is one or some of what was judged ("fine but
 // one chop was tough").
 func oneOfThem(tokens []token, n int) bool {

@@ -53,7 +53,7 @@ func named(tokens []token, g sign, j judgement) bool {
 }
 
 // workGoesOn reports whether the next sentence tells of the judged work.
-func workGoesOn(next *sentence, j judgement) bool {
+func workGoesOn(next *sentence, j judgement, praise bool) bool {
 	if startsWithHeading(next.tokens) || dashHeading(next.tokens) || next.has(lexicon.Improvement) {
 		return false
 	}
@@ -62,6 +62,9 @@ func workGoesOn(next *sentence, j judgement) bool {
 	}
 	if j.of == judgedPerson {
 		return personGoesOn(next, j)
+	}
+	if j.of == judgedWork && !praise && onlyFaults(next) {
+		return true // "It did not go well. The beans were still hard"
 	}
 	if j.of != judgedWork && len(next.sensory) > 0 {
 		return false // "He did well. The soup was silky"

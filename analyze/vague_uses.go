@@ -115,7 +115,36 @@ func lastRemark(tokens []token, i int) bool {
 // aside reports uses that the neighbouring words rule out: "good" before a
 // measure, "well" as a noun, "fine" of a person.
 func (d judging) aside(tokens []token, from, to int) bool {
-	return cookedThrough(tokens, from, to) || beginsTalk(tokens, from, to) || measures(tokens, from, to) || ofState(tokens, from, to)
+	return cookedThrough(tokens, from, to) || quotesBack(tokens, from, to) || beginsTalk(tokens, from, to) || measures(tokens, from, to) || ofState(tokens, from, to)
+}
+
+// quotesBack reports a word of the reader's that the writer only gives back: "you say it
+// was tasty", "what was tasty about it?".
+func quotesBack(tokens []token, from, to int) bool {
+	if to < len(tokens) && tokens[to].norm == "about" && tokens[0].norm == "what" && tokens[len(tokens)-1].norm == "?" {
+		return true
+	}
+	for j := from - 1; j > 0 && j >= from-4; j-- {
+		if tokens[j].in("say", "said", "wrote", "write", "written", "put") && tokens[j-1].in("you", "you've", "'ve") {
+			return true
+		}
+	}
+	return false
+}
+
+// cutFine reports "fine" of how small something was cut: "sliced that fine".
+func cutFine(tokens []token, from int) bool {
+	if tokens[from].norm != "fine" {
+		return false
+	}
+	for j := from - 1; j >= 0 && j >= from-4; j-- {
+		if t := &tokens[j]; t.in("sliced", "chopped", "cut", "grated", "ground", "diced", "minced", "shredded", "slice", "chop", "grate", "grind") {
+			return true
+		} else if !t.isAdv() && !t.in("that", "so", "it", "them", "really", "very", "nice", "and") && !t.kind.Food() {
+			return false
+		}
+	}
+	return false
 }
 
 // cookedThrough reports "well done" of how far food was cooked ("it was well done in the
@@ -157,7 +186,7 @@ func beginsTalk(tokens []token, from, to int) bool {
 // thing, and not how good it was.
 func measures(tokens []token, from, to int) bool {
 	t := &tokens[from]
-	if t.norm == "finely" {
+	if t.norm == "finely" || cutFine(tokens, from) {
 		return true // tells how small something was cut
 	}
 	if to >= len(tokens) || tokens[to].pause() {
@@ -180,7 +209,7 @@ func measures(tokens []token, from, to int) bool {
 		return true // "good and hot": thoroughly
 	case t.norm == "good" && from > 0 && tokens[from-1].norm == "a" && countsOut(tokens, to):
 		return true // "a good forty minutes": at least
-	case t.in("fine", "finer") && next.kind == lexicon.Tool:
+	case t.in("fine", "finer") && (next.kind == lexicon.Tool || next.in("cornmeal", "semolina", "oatmeal", "polenta", "flour", "sugar", "salt", "breadcrumbs", "crumbs", "mesh", "powder", "dust", "sand", "bulgur", "cuts", "slices", "strips")):
 		return true
 	}
 	return t.in("smashing", "cracking", "banging", "belting", "touching") && (next.tagIn("DT", "PRP$") || next.in("them", "it", "up", "open") || strikes(tokens, from))
