@@ -19,6 +19,9 @@ func aimed(s *sentence) []sign {
 		if w.from >= 2 && aimsAtFood(s.tokens, w.from) {
 			return []sign{{area: lexicon.Technique, told: true, from: w.from - 1, to: w.from}}
 		}
+		if deedInCause(s.tokens, w) || backOn(s.tokens, w) {
+			return []sign{{area: lexicon.Technique, told: true, from: w.from, to: w.to}}
+		}
 	}
 	return nil
 }
@@ -72,6 +75,47 @@ func foodAt(tokens []token, i int) bool {
 		}
 		if !tokens[j].tagIn("DT", "PRP$", "JJ", "NN") {
 			return false
+		}
+	}
+	return false
+}
+
+// deedInCause reports whether the cause told by w is something that somebody did:
+// "the courgettes went to slop because I did them first", "too crowded cos I
+// shoved all eight in". How the food was worked is why it came out so. To have
+// forgotten, bought or wanted something is no work.
+func deedInCause(tokens []token, w clause) bool {
+	t := &tokens[w.from]
+	k := kindOf(tokens, w)
+	if t.in("so", "to", "which", "for") || k != cause && k != origin && !t.in("through", "down", "i", "had", "think") && !(w.from > 0 && tokens[w.from-1].pause()) {
+		return false
+	}
+	for j := w.from; j+1 < w.to; j++ {
+		v, n := &tokens[j], &tokens[j+1]
+		if v.tag == "VBG" && v.card.works || v.in("stirring", "keeping", "boiling", "leaving", "kneading", "mixing", "cutting", "opening") {
+			return true
+		}
+		object := n.in("it", "them", "all", "one", "too") || n.tagIn("DT", "PRP$", "CD") || n.kind.Food() || n.isAdv()
+		if !object || v.in("liked", "loved", "thought", "ate", "forgot", "wanted", "was", "were", "been", "needed", "knew", "bought", "said", "felt") {
+			continue
+		}
+		p := after(tokens, max(0, j-1), 0)
+		if v.tagIn("VBD", "VBN") && (j == w.from || p.in("i", "we", "he", "she", "you", "n't", "had", "'d")) || v.in("did", "put", "left", "had") && j > 0 && p.in("i", "we", "he", "she", "you") {
+			return true
+		}
+	}
+	return false
+}
+
+// backOn reports whether the result told by w is that the food was cooked once
+// more: "it was pink, so back in for ten minutes".
+func backOn(tokens []token, w clause) bool {
+	if tokens[w.from].norm != "so" {
+		return false
+	}
+	for j := w.from + 1; j+1 < w.to && j < w.from+7; j++ {
+		if tokens[j].norm == "back" && tokens[j+1].in("in", "on", "over", "under", "into", "onto") {
+			return true
 		}
 	}
 	return false

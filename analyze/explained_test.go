@@ -58,6 +58,16 @@ func TestReasonBelongsToItsArea(t *testing.T) {
 		{"I used dry rice because fresh rice sticks.", lexicon.Technique, lexicon.Taste},
 		{"Fried slowly, cos if you rush it tastes raw.", lexicon.Technique, lexicon.Taste},
 		{"I simmered the shin first as it is tough otherwise.", lexicon.Technique, lexicon.Texture},
+		// The cause of a quality may be what somebody did, which is a technique.
+		{"The beans went to slop because I put them in first.", lexicon.Technique, lexicon.Taste},
+		{"The beans were bland because we bought cheap ones.", lexicon.Taste, lexicon.Technique},
+		{"The middle was pink, so back in for ten minutes.", lexicon.Technique, lexicon.Taste},
+		{"The middle was pink, so my aunt got the phone back.", "", lexicon.Technique},
+		// What somebody did stands as a sentence of its own behind the fault.
+		{"Sauce was lumpy. I put the milk in all at once.", lexicon.Texture, lexicon.Taste},
+		{"Sauce was bitter. I put the milk in all at once.", "", lexicon.Taste},
+		{"Sauce was lumpy. I served it all the same.", "", lexicon.Texture},
+		{"The base was soggy. The shelf was too low.", lexicon.Texture, lexicon.Taste},
 		// A purpose that names a sense.
 		{"Parsley on top for colour.", lexicon.Appearance, lexicon.Taste},
 		{"I put peanuts in for crunch.", lexicon.Texture, lexicon.Taste},

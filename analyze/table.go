@@ -90,7 +90,7 @@ func (d table) reason(r *reading, i int, a lexicon.Area) bool {
 			return i > 0 && ledTo(s, &r.sentences[i-1])
 		}
 		return resultArea(a) && len(s.tokens) <= compact && i+1 < len(r.sentences) && !s.has(lexicon.Improvement) &&
-			(confesses(&r.sentences[i+1]) || suspects(&r.sentences[i+1]) || blamed(s, &r.sentences[i+1]))
+			(confesses(&r.sentences[i+1]) || suspects(&r.sentences[i+1]) || a != lexicon.Taste && blamed(s, &r.sentences[i+1]))
 	}
 	return tellsQuality(s) || len(s.why) > 0 && len(s.tokens) <= compact || lacking(s) ||
 		i > 0 && fault(&r.sentences[i-1]) || i+1 < len(r.sentences) && amiss(&r.sentences[i+1])

@@ -48,7 +48,8 @@ func ledTo(s, before *sentence) bool {
 
 // blamed reports whether the sentence behind one that tells a fault says what
 // somebody did wholly, hastily or not at all: "It caught on one side. I'd walked
-// off and left it.".
+// off and left it.". It asks for a fault that is seen or felt, as a taste comes of
+// what went in.
 func blamed(s, next *sentence) bool {
 	if !ill(s) || len(next.sensory) > 0 {
 		return false

@@ -311,7 +311,7 @@ func struck(tokens []token, i int) bool {
 	if j+2 >= len(tokens) || !tokens[j].kind.Food() && !tokens[j].in("oil", "fat", "steam", "water", "juice", "it", "lid", "knife", "grease", "caramel", "sugar", "milk") {
 		return false
 	}
-	if !tokens[j+1].in("hit", "got", "burnt", "burned", "splashed", "spat", "went", "flew", "shot", "caught", "landed", "slipped", "jumped", "squirted", "spilt", "spilled") {
+	if tokens[j].in("smell", "aroma") || !tokens[j+1].in("hit", "got", "burnt", "burned", "splashed", "spat", "went", "flew", "shot", "caught", "landed", "slipped", "jumped", "squirted", "spilt", "spilled") {
 		return false
 	}
 	for k := j + 2; k < len(tokens) && k <= j+5 && !tokens[k].pause(); k++ {
