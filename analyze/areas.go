@@ -38,7 +38,7 @@ func (d areas) read(r *reading) {
 		} else if changes && plansChange(s) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
-		if underChange(s) || wishes(s) || endsInWish(s) || wouldDo(s) || suggests(s, r.Role) {
+		if underChange(s) || wishes(s) || endsInWish(s) || wouldDo(s) || suggests(s, r.Role) || noted(r, i) {
 			s.signs = append(s.signs, sign{area: lexicon.Improvement, told: true, from: 0, to: 1})
 		}
 		s.signs = append(s.signs, d.advice(s, r.Role)...)

@@ -18,7 +18,7 @@ func (d areas) advice(s *sentence, role Role) []sign {
 		if !opensInstruction(s.tokens, i) || !instructs(s.tokens, i, role) {
 			continue
 		}
-		if role == Adult || compares(s.tokens, i) || s.tokens[i].in("do", "don't") || concluded(s.tokens, i) {
+		if role == Adult || compares(s.tokens, i) || i > 0 && s.tokens[i-1].in("think", "reckon", "says", "reckons") || s.tokens[i].in("do", "don't") || concluded(s.tokens, i) {
 			return []sign{{area: lexicon.Improvement, told: true, from: i, to: i + 1}}
 		}
 	}
@@ -26,9 +26,9 @@ func (d areas) advice(s *sentence, role Role) []sign {
 }
 
 // mendsIt reports whether a learner's sentence is an instruction from its first
-// word on ("Use a rack."). Behind a fault it tells what to do about it.
+// word on ("Use a rack.", "Soak the sticks."). Behind a fault it tells what to do about it.
 func mendsIt(s *sentence) bool {
-	return len(s.tokens) > 2 && s.tokens[0].tag == "VB" && instructs(s.tokens, 0, Learner) && !verbPast(s.tokens)
+	return len(s.tokens) > 2 && (s.tokens[0].tag == "VB" || actsOnNext(s.tokens, 0)) && instructs(s.tokens, 0, Learner) && !verbPast(s.tokens)
 }
 
 // verbPast reports whether a verb in the past stands among the tokens.
@@ -46,7 +46,10 @@ func opensInstruction(tokens []token, i int) bool {
 		return i > 2
 	}
 	if before.in("think", "reckon", "guess", "say", "suggest") {
-		return i == 2 && tokens[0].norm == "i" || i == 1
+		return i == 1 || tokens[i-2].norm == "i" // "and i think wrap them"
+	}
+	if before.in("says", "reckons") {
+		return i > 1 && tokens[i-2].human() // "Gran says wait half an hour"
 	}
 	return before.in(";", ":", "--", "-", "...", "so", "maybe", "perhaps", "just", "please")
 }
@@ -83,11 +86,32 @@ func instructs(tokens []token, i int, role Role) bool {
 	if t.tag == "VB" && next.tagIn("DT", "PRP", "PRP$") && compares(tokens, i) {
 		return true // "pull it sooner", "plate it higher"
 	}
+	if actsOnNext(tokens, i) {
+		return true
+	}
 	return bare && (t.card.works || t.in(
 		"taste", "wipe", "hoover", "watch", "read", "wear", "ask", "use", "try", "check", "wash", "tidy", "start", "leave", "turn", "put", "cut", "move", "open", "close",
 		"write", "aim", "practise", "practice", "save", "buy", "get", "take", "let", "make", "go", "spread", "trust", "serve", "keep", "give", "chuck", "pop", "remember",
 		"grease", "flour", "line", "stand", "scrub", "dust", "oil", "time", "measure", "scrape", "rinse", "plan", "swap", "shut", "strip", "double", "halve", "tie", "drag", "add", "mark", "switch", "skip", "stick", "work", "wait", "bring", "hold",
 	) || role == Adult && t.in("think", "have", "look"))
+}
+
+// actsOnNext reports whether token i, whatever the tagger made of it, can only be
+// the verb of an instruction, as the thing to be worked on follows at once: "Soak
+// the sticks", "Double it", "Strip those out". What somebody likes or thanks for is
+// told in that place too.
+func actsOnNext(tokens []token, i int) bool {
+	t, next := &tokens[i], after(tokens, i, 1)
+	if !t.word || t.in("love", "like", "enjoy", "thank", "bless", "see", "hope", "look", "know", "think", "mind", "guess", "half", "bit", "lot", "all", "both", "cook", "taste", "believe", "find", "take", "did", "let", "well", "reckon", "feel", "prefer", "wish", "say", "bet", "forget", "hate", "is", "do", "was", "have", "hence") {
+		return false
+	}
+	if t.tag == "VB" && !t.kind.Food() && t.kind != lexicon.Tool && (i == 0 || tokens[i-1].norm != ",") {
+		return next.in("it", "them", "those", "these") || next.tagIn("DT", "PRP$") && !next.in("that", "this")
+	}
+	if i > 0 || !t.isNoun() && t.tag != "JJ" || t.norm != t.stem && !t.card.works || t.kind == lexicon.Time {
+		return false
+	}
+	return next.in("it", "them", "those") || next.in("the", "your") && !after(tokens, i, 2).in("same", "next", "last", "first", "day", "best")
 }
 
 // ordersNot reports whether the verb at token v behind "don't" tells what is not to
@@ -140,7 +164,8 @@ func concluded(tokens []token, i int) bool {
 }
 
 // underChange reports whether a sentence stands behind a heading that asks for
-// a change and tells one: "Change: croutons", "Target - all one size".
+// a change and tells one: "Change: croutons", "Target - all one size", "Note to
+// self: salt last".
 func underChange(s *sentence) bool {
 	at := headingEnd(s.tokens)
 	if at == 0 || at >= len(s.tokens) || s.tokens[at].in("none", "nothing", "no", "n", "nope", "not") && at+3 > len(s.tokens) {
@@ -149,7 +174,8 @@ func underChange(s *sentence) bool {
 	if headingArea(s.tokens) == lexicon.Improvement {
 		return true
 	}
-	return at == 2 && s.tokens[0].in("change", "changes", "target", "targets", "suggestion", "suggestions", "improvement", "improvements", "advice", "goal", "fix", "differently") || at <= 3 && at > 1 && s.tokens[at-2].in("fix", "differently", "different", "occasion")
+	return at == 2 && s.tokens[0].in("change", "changes", "target", "targets", "suggestion", "suggestions", "improvement", "improvements", "advice", "goal", "fix", "differently") || at <= 3 && at > 1 && s.tokens[at-2].in("fix", "differently", "different", "occasion") ||
+		at > 2 && s.tokens[at-2].norm == "self" && s.tokens[0].in("note", "notes", "memo") || at > 2 && s.tokens[at-2].norm == "on" && s.tokens[at-3].norm == "work"
 }
 
 // compares reports whether a comparative follows token i within a few words.

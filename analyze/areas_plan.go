@@ -1,24 +1,71 @@
 package analyze
 
-import "strings"
+import (
+	"strings"
+
+	"saywhy/lexicon"
+)
 
 // noPlan reports whether the words of a plan at hit h tell none: what somebody
 // had done, what was kept from happening, what was waited for or thought, a
 // habit, or how something was beside what it should have been.
 func noPlan(tokens []token, h hit) bool {
 	return pluperfect(tokens, h) || spared(tokens, h) || awaited(tokens, h) || ofHabit(tokens, h) ||
-		h.from > 0 && (tokens[h.from-1].norm == "than" || tokens[h.from].norm == "than") || sinceFulfilled(tokens, h) || onlyPossible(tokens, h) || reckonedCause(tokens, h) || onceMore(tokens, h) || aimedAt(tokens, h)
+		h.from > 0 && (tokens[h.from-1].norm == "than" || tokens[h.from].norm == "than") || sinceFulfilled(tokens, h) || onlyPossible(tokens, h) || reckonedCause(tokens, h) || onceMore(tokens, h) || aimedAt(tokens, h) || leftAsItWas(tokens, h) || turnedOut(tokens, h)
+}
+
+// leftAsItWas reports whether the words of a plan deny that anything is to change:
+// "wouldn't change a thing", "no need for more", "no more needed", "couldn't have been
+// better".
+func leftAsItWas(tokens []token, h hit) bool {
+	first, last := &tokens[h.from], &tokens[h.to-1]
+	denied := restHas(tokens, h.from, h.to-1-h.from, "not", "n't", "never") || h.from > 0 && tokens[h.from-1].in("not", "n't", "never", "cannot", "couldnt", "wouldnt")
+	switch {
+	case first.in("need", "needed", "want", "wanted") && h.from > 0 && tokens[h.from-1].in("no", "dinnae", "didnae", "didnt", "dont", "doesnt", "n't", "not", "never"):
+		return true
+	case last.in("needed", "required"):
+		return h.from > 0 && tokens[h.from-1].in("no", "not", "n't")
+	case last.norm == "change":
+		return denied || after(tokens, h.to-1, 1).in("nothing")
+	case first.in("could", "would", "couldnt") && restHas(tokens, h.from, 4, "been"):
+		return denied && restHas(tokens, h.to-1, 2, "better", "nicer", "happier", "prouder", "more", "easier", "tastier")
+	}
+	return false
+}
+
+// turnedOut reports whether what could or would have been is set against what was
+// done: "I could have bought one but I made my own", "should have been washing up
+// when", or is the harm that did not come about: "if he'd stopped it would have been
+// lumpy". So is a comparison with another time: "a bigger pan than last month".
+func turnedOut(tokens []token, h hit) bool {
+	for i := h.to; i+2 < len(tokens) && i < h.to+10; i++ {
+		if tokens[i].norm == "but" && tokens[i+1].in("i", "we", "he", "she", "you") && tokens[i+2].tag == "VBD" && restHas(tokens, h.from, h.to-h.from, "could") {
+			return true
+		}
+	}
+	if h.from > 0 && tokens[h.from-1].in("when", "while") && restHas(tokens, h.from, 4, "been") {
+		return true
+	}
+	if tokens[h.from].norm == "if" || h.from > 1 && tokens[h.from-2].norm == "if" || h.from > 0 && tokens[h.from-1].norm == "if" {
+		for i := h.from; i+2 < len(tokens) && i < h.from+14; i++ {
+			if tokens[i].in("would", "'d") && tokens[i+1].in("have", "'ve", "of") && i+3 < len(tokens) {
+				return restHas(tokens, i+2, 3, "disaster", "badly", "ill", "mess", "ruined") || tokens[i+2].norm == "been" && (tokens[i+3].faulty() || wentWrong(&tokens[i+3]))
+			}
+		}
+	}
+	return tokens[h.to-1].isNoun() && after(tokens, h.to-1, 1).norm == "than" && restHas(tokens, h.to, 2, "last", "before", "usual")
 }
 
 // onceMore reports whether the plan is to do the same again: "I'd do the same
 // beans again", "would make again".
 func onceMore(tokens []token, h hit) bool {
 	for i := h.from; i < h.to; i++ {
-		if tokens[i].in("do", "make", "cook", "bake", "have", "buy") && i > 0 && tokens[i-1].in("would", "'d", "will", "'ll", "defo", "definitely", "wud") {
+		if tokens[i].in("do", "make", "cook", "bake", "have", "buy", "love") && i > 0 && tokens[i-1].in("would", "'d", "will", "'ll", "defo", "definitely", "wud") {
 			return again(tokens, i)
 		}
 	}
-	return false
+	// "I am going to make these again"
+	return h.to+1 < len(tokens) && tokens[h.to-1].norm == "to" && tokens[h.to].in("make", "do", "cook", "bake", "have") && again(tokens, h.to)
 }
 
 // aimedAt reports whether the modal tells what a step was to bring about or
@@ -105,12 +152,14 @@ func awaited(tokens []token, h hit) bool {
 	for j := h.from - 1; j >= 0 && j >= h.from-4; j-- {
 		t := &tokens[j]
 		switch {
-		case t.pause() || t.in("and", "but") || t.tagIn("VBZ", "VBP", "VBD") && !t.in("thought", "expected", "bet"):
+		case t.pause() || t.in("and", "but") || t.tagIn("VBZ", "VBP", "VBD") && !t.in("thought", "expected", "bet", "worried"):
 			return false
+		case t.norm == "worried" && tokens[j+1].norm == "the":
+			return true // "worried the jelly should have had longer"
 		case t.in("before", "until", "till", "til", "something", "anything", "afraid", "feared", "worried", "bet"):
 			return tokens[j+1].tagIn("PRP", "PRP$") || t.in("before", "until", "till", "til") && j >= h.from-3 && !strings.HasSuffix(tokens[j+1].norm, "ing")
 		case t.in("thought", "expected", "expecting", "sure"):
-			return tokens[h.from].in("he", "she", "they", "would", "'d") && !restHas(tokens, h.from, 6, "better", "nicer", "more", "less", "longer")
+			return tokens[h.from].in("he", "she", "they", "would", "'d") && !(t.norm == "thought" && tokens[j+1].kind == lexicon.Ingredient) && !restHas(tokens, h.from, 6, "better", "nicer", "more", "less", "longer")
 		}
 	}
 	return false
@@ -140,7 +189,7 @@ func sinceFulfilled(tokens []token, h hit) bool {
 		return false
 	}
 	for j := h.from; j >= 0 && j >= h.from-3; j-- {
-		if tokens[j].in("if", "whether") && j > 0 && tokens[j-1].in("see", "check", "ask", "asked", "know", "find", "tell") {
+		if tokens[j].in("if", "whether") && j > 0 && tokens[j-1].in("see", "check", "ask", "asked", "know", "find", "tell", "about") {
 			return true
 		}
 		if tokens[j].in("how", "found") && j < h.from {

@@ -68,15 +68,22 @@ func wishes(s *sentence) bool {
 }
 
 // wouldDo reports a change told without its person: "would put oats in",
-// "Would have the fan on earlier". That somebody would make or eat the dish
-// again plans none.
+// "Would have the fan on earlier", "Could toast the nuts", "Will use two". That
+// somebody would make or eat the dish again plans none, nor does what could be
+// seen or tasted.
 func wouldDo(s *sentence) bool {
 	i := 0
 	for i < len(s.tokens) && i < 3 && s.tokens[i].in("and", "also", "but", "so", "yeah", "maybe", ",", "defo", "definitely") {
 		i++
 	}
-	if i+2 >= len(s.tokens) || !s.tokens[i].in("would", "wud") || !s.tokens[i+1].tagIn("VB", "VBP") && !s.tokens[i+1].card.works || s.tokens[i+1].in("be", "recommend", "eat", "say", "love", "like", "rate", "give", "buy", "n't", "not") {
+	if i+2 >= len(s.tokens) || !s.tokens[i].in("would", "wud", "could", "cud", "might", "should", "shud", "will") {
 		return false
+	}
+	if !s.tokens[i+1].tagIn("VB", "VBP") && !s.tokens[i+1].card.works || s.tokens[i+1].in("be", "recommend", "eat", "say", "love", "like", "rate", "give", "buy", "n't", "not") {
+		return false
+	}
+	if !s.tokens[i].in("would", "wud") && (s.tokens[i+1].in("taste", "smell", "see", "hear", "feel", "tell", "have", "do", "cut", "slice", "stand", "know", "you", "we", "i", "help", "get", "never", "look") || s.tokens[len(s.tokens)-1].norm == "?") {
+		return false // "Could smell the garlic", "Should have read it" has its own sign
 	}
 	if s.tokens[i+1].in("go", "make", "work", "taste", "suit", "pair", "look", "do", "serve", "feed", "keep", "freeze") && !compares(s.tokens, i+1) {
 		return false // "Would go well with custard": what the food is good for
@@ -104,7 +111,7 @@ func suggests(s *sentence, role Role) bool {
 	food, hint := false, false
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.tagIn("VBD", "VBZ", "MD") || t.in("thank", "thanks", "you", "i") {
+		if t.tagIn("VBD", "VBZ", "MD") || t.in("thank", "thanks", "you", "i", "too") {
 			return false
 		}
 		food = food || t.kind.Food() || t.kind == lexicon.Tool
