@@ -17,6 +17,7 @@ const (
 	settled    = "../../testdata/labelled/settled.jsonl"
 	freshTexts = "../../testdata/labelled/fresh.jsonl"
 	unread     = "../../testdata/labelled/unread.jsonl"
+	dangers    = "../../testdata/labelled/dangers-unread.jsonl"
 )
 
 // scored reads one part of the settled texts and scores the tool on it.
@@ -46,7 +47,7 @@ func scoredIn(t *testing.T, file, part string) *corpus.Score {
 
 // TestFiguresHold keeps what the reading has reached: the floors lie a little
 // under the figures in DEVELOPERS.md, on the open texts, on those held back, on
-// the 624 fresh ones, which the rules have learnt from, and on the 151 unread
+// the 744 fresh ones, which the rules have learnt from, and on the 151 unread
 // ones, which they have not.
 // They are F1, but for cautions, where recall counts first.
 func TestFiguresHold(t *testing.T) {
@@ -68,7 +69,7 @@ func TestFiguresHold(t *testing.T) {
 	open, held, fresh, unread := scored(t, "open"), scored(t, "held"), scoredIn(t, freshTexts, "all"), scoredIn(t, unread, "all")
 	require.GreaterOrEqual(t, open.Texts, 100)
 	require.GreaterOrEqual(t, held.Texts, 40)
-	require.GreaterOrEqual(t, fresh.Texts, 624)
+	require.GreaterOrEqual(t, fresh.Texts, 744)
 	require.GreaterOrEqual(t, unread.Texts, 151)
 	for _, f := range floors {
 		assert.GreaterOrEqual(t, open.Counts[f.family].F1(), f.open, "open: %s", f.family)
@@ -77,6 +78,16 @@ func TestFiguresHold(t *testing.T) {
 		assert.GreaterOrEqual(t, unread.Counts[f.family].F1(), f.unread, "unread: %s", f.family)
 	}
 	assert.GreaterOrEqual(t, held.Counts["cautions"].Recall(), 0.85)
+}
+
+// TestPlainDangersAreHeard keeps what was reached on short passages told in
+// everyday words, half of them dangers, by a writer who knew only what a danger
+// is; no rule has learnt from them.
+func TestPlainDangersAreHeard(t *testing.T) {
+	s := scoredIn(t, dangers, "all")
+	require.GreaterOrEqual(t, s.Texts, 100)
+	assert.GreaterOrEqual(t, s.Counts["cautions"].Precision(), 0.80)
+	assert.GreaterOrEqual(t, s.Counts["cautions"].Recall(), 0.74)
 }
 
 // TestReadersAgree checks that the two blind readings the labels were settled
@@ -91,7 +102,7 @@ func TestReadersAgree(t *testing.T) {
 	require.GreaterOrEqual(t, s.Texts, 140)
 	fresh, err := readersScore(scoreOptions{part: "all", readers: []string{freshTexts, "../../testdata/labelled/fresh-second-reader.jsonl"}})
 	require.NoError(t, err)
-	require.GreaterOrEqual(t, fresh.Texts, 624)
+	require.GreaterOrEqual(t, fresh.Texts, 744)
 	last, err := readersScore(scoreOptions{part: "all", readers: []string{unread, "../../testdata/labelled/unread-second-reader.jsonl"}})
 	require.NoError(t, err)
 	require.GreaterOrEqual(t, last.Texts, 151)
