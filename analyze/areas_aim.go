@@ -99,7 +99,7 @@ func deedInCause(tokens []token, w clause) bool {
 		if !object || v.in("liked", "loved", "thought", "ate", "forgot", "wanted", "was", "were", "been", "needed", "knew", "bought", "said", "felt") {
 			continue
 		}
-		p := after(tokens, max(0, j-1), 0)
+		p := &tokens[max(0, j-1)]
 		if v.tagIn("VBD", "VBN") && (j == w.from || p.in("i", "we", "he", "she", "you", "n't", "had", "'d")) || v.in("did", "put", "left", "had") && j > 0 && p.in("i", "we", "he", "she", "you") {
 			return true
 		}

@@ -166,8 +166,8 @@ func putRight(tokens []token, hits []hit, kind string) bool {
 // danger reports whether a sign of the kind stands in sentence i as a fact.
 func (d cautioning) danger(r *reading, i int, kind string) bool {
 	s := &r.sentences[i]
-	if supposition(s.tokens) {
-		return false
+	if supposition(s.tokens) || kind == "equipment" && underChange(s) && !verbPast(s.tokens) {
+		return false // "Change: cut them after boiling" is a plan
 	}
 	return slices.ContainsFunc(s.dangers, func(h hit) bool {
 		return h.Label == kind && h.danger() && d.fact(s, h) && (h.Step != state || d.concerned(r, i, kind))
@@ -178,13 +178,33 @@ func (d cautioning) danger(r *reading, i int, kind string) bool {
 // and was left as it was.
 func (d cautioning) fact(s *sentence, h hit) bool {
 	switch tokens := s.tokens; {
-	case imagined(tokens, h.from), supposedWithin(tokens, h), h.Step != certain && averted(tokens, s.dangers, h):
+	case imagined(tokens, h.from), supposedWithin(tokens, h):
+		return false
+	case h.Label == "equipment" && flared(tokens):
+		return !before(tokens, h.from) && !nextTime(tokens, h.from) // what burned is not undone by what was turned off
+	case h.Step != certain && averted(tokens, s.dangers, h):
 		return false
 	case before(tokens, h.from), before(tokens, h.to-1), nextTime(tokens, h.from):
 		return false
 	default:
 		return !caughtInTime(tokens, h) && !foodFell(tokens, h) && !alwaysTrue(tokens, h)
 	}
+}
+
+// flared reports whether a sentence tells of a fire, or of water on hot fat: "the oil
+// caught fire so Mum turned off the gas". On purpose it is lit elsewhere ("to catch
+// the flame", a barbecue).
+func flared(tokens []token) bool {
+	for i := range tokens {
+		next := after(tokens, i, 1)
+		switch t := &tokens[i]; {
+		case t.in("caught", "went") && (next.in("fire", "light", "alight") || next.norm == "on" && after(tokens, i, 2).norm == "fire"), t.norm == "burst" && restHas(tokens, i+1, 2, "flames"):
+			return !deniedBefore(tokens, i)
+		case t.in("threw", "chucked", "poured", "tipped", "put", "splashed") && next.norm == "water" && restHas(tokens, 0, i, "smoking", "oil", "fat", "flames", "fire"):
+			return !deniedBefore(tokens, i)
+		}
+	}
+	return false
 }
 
 // alwaysTrue reports whether the sign tells what such a thing does to anybody,

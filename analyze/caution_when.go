@@ -3,6 +3,8 @@ package analyze
 import (
 	"slices"
 	"strings"
+
+	"saywhy/lexicon"
 )
 
 // supposition reports whether the whole sentence only supposes: "If my cousin
@@ -156,9 +158,12 @@ func longAgo(tokens []token, i int) bool {
 }
 
 // becauseBefore reports whether the clause of token i is the reason for what was
-// done today.
+// done today, and tells of somebody else: the writer's own cut may be of this hour.
 func becauseBefore(tokens []token, i int) bool {
 	for j := i; j >= 0 && j >= i-6; j-- {
+		if tokens[j].in("i", "we", "me", "my") && !(j+1 < len(tokens) && tokens[j+1].kind == lexicon.Person) {
+			return false
+		}
 		if tokens[j].in("because", "cos", "as", "since", "cause") {
 			return true
 		}

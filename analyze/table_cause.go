@@ -36,7 +36,13 @@ func heatWrong(tokens []token, i int) bool {
 	if i+2 >= len(tokens) || len(tokens) > 14 || !tokens[i].in("oven", "pan", "oil", "fat", "butter", "tin", "tray", "griddle", "grill", "water", "heat", "hob", "fridge", "freezer", "kitchen", "flour", "milk", "yeast", "dough", "batter", "mix", "mixture") || !tokens[i+1].in("was", "were", "had", "must", "wasnt", "could", "did", "ca") {
 		return false
 	}
-	return restHas(tokens, i+2, 5, "too", "enough", "cold", "freezing", "old", "low", "ready", "full", "thin", "wet")
+	return wanting(tokens, i+2)
+}
+
+// wanting reports whether one of the words from token i on says that a thing was
+// not as it had to be for the work.
+func wanting(tokens []token, i int) bool {
+	return restHas(tokens, i, 5, "too", "enough", "cold", "freezing", "old", "low", "ready", "full", "thin", "wet")
 }
 
 // ledTo reports whether a sentence only tells what somebody did, behind one that
@@ -104,7 +110,7 @@ func shortOf(t []token) bool {
 	}
 	for j := 1; j+2 < len(t) && j < 5; j++ {
 		if t[j].in("was", "were", "had", "is") {
-			return restHas(t, j+1, 5, "too", "enough", "cold", "freezing", "old", "low", "ready", "full", "thin", "wet", "n't")
+			return wanting(t, j+1) || restHas(t, j+1, 5, "n't")
 		}
 	}
 	return false
