@@ -234,8 +234,12 @@ const stateReach = 3
 // concerned reports whether a food that the kind of danger is about is named in
 // sentence i, shortly before it, or in the title.
 func (d cautioning) concerned(r *reading, i int, kind string) bool {
+	food := func(h hit) bool { return h.Label == kind && h.Step == stateFood }
+	if kind == "undercooked" && pinkFish(r, i) {
+		return false
+	}
 	for j := max(0, i-stateReach); j <= i; j++ {
-		if slices.ContainsFunc(r.sentences[j].dangers, func(h hit) bool { return h.Label == kind && h.Step == stateFood }) {
+		if slices.ContainsFunc(r.sentences[j].dangers, food) {
 			return true
 		}
 	}
@@ -245,6 +249,31 @@ func (d cautioning) concerned(r *reading, i int, kind string) bool {
 		}
 	}
 	return slices.ContainsFunc(r.titled, func(h hit) bool { return h.Label == kind && h.Step == stateFood })
+}
+
+// pinkFish reports whether sentence i tells of a pink colour and all the flesh that is
+// named in it, shortly before it or in the title is of a fish that stays pink when
+// it is done.
+func pinkFish(r *reading, i int) bool {
+	if !restHas(r.sentences[i].tokens, 0, len(r.sentences[i].tokens), "pink", "pinkish", "pinky") {
+		return false
+	}
+	fish, flesh := false, false
+	look := func(tokens []token) {
+		for k := range tokens {
+			switch t := &tokens[k]; {
+			case t.in("salmon", "trout", "prawn", "prawns", "shrimp", "shrimps", "langoustine", "langoustines", "crab", "lobster", "mullet"):
+				fish = true
+			case t.in("chicken", "turkey", "pork", "beef", "lamb", "mince", "sausage", "sausages", "burger", "burgers", "meat", "duck", "bacon", "liver", "kofta", "koftas", "meatball", "meatballs", "kebab", "kebabs"):
+				flesh = true
+			}
+		}
+	}
+	for j := max(0, i-stateReach); j <= i; j++ {
+		look(r.sentences[j].tokens)
+	}
+	look(tokenizer{}.tokens(r.Title))
+	return fish && !flesh
 }
 
 // stateFood is the cue for the foods whose state is a danger.

@@ -12,8 +12,8 @@ import (
 // just before. "I cut the chicken. Then I did the salad on that board."
 func (d cautioning) scene(r *reading, i int, kind string) bool {
 	s := &r.sentences[i]
-	if supposition(s.tokens) {
-		return false
+	if supposition(s.tokens) || underChange(s) && !verbPast(s.tokens) {
+		return false // "Change: all the little ones go in first" is a plan
 	}
 	averted := saidAverted(s, kind)
 	for _, scene := range d.words.lex.Reading.Scenes {

@@ -84,6 +84,9 @@ func before(tokens []token, i int) bool {
 		if remembered(tokens, j) {
 			return true // "she remembers burning her arm", "told me about the time he sliced his thumb"
 		}
+		if tokens[j].norm == "once" && tokens[j-1].human() && tokens[j+1].tag == "VBD" {
+			return true // "Gran once showed me the scar"
+		}
 		if tokens[j].norm == "time" && tokens[j-1].norm == "first" && tokens[j+1].in("i", "we", "she", "he") {
 			return true // "the first time I did thighs they were bloody"
 		}

@@ -276,13 +276,13 @@ func isNamed(tokens []token, i int) bool {
 // word, or at the verb or the "not" that denies it ("weren't very good"), as the
 // word alone would say the opposite.
 func denialOf(tokens []token, v *vagueWord) int {
-	for i := v.from - 1; i > 0 && i >= v.from-4; i-- {
+	for i := v.from - 1; i >= 0 && i >= v.from-4; i-- {
 		switch t := &tokens[i]; {
 		case t.norm == "n't":
-			return i - 1
+			return max(0, i-1)
 		case t.in("not", "never", "hardly"):
 			return i
-		case !t.isAdv() && !t.in("that", "all", "a", "so", "as", "too", "very"):
+		case !t.isAdv() && !t.in("that", "all", "a", "so", "as", "too", "very", "the") && t.tag != "PRP$":
 			return v.from
 		}
 	}

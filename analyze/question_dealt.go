@@ -7,18 +7,20 @@ import (
 )
 
 // How a danger ended, by the text: an adult knows of it or stepped in, the hurt
-// was seen to and no adult is named, or the adult who writes says what to do next
-// time. What is told is not asked again.
+// was seen to and no adult is named, or the writer says what to do next time: a
+// learner plans, an adult advises. What is told is not asked again.
 const (
 	dealt       = "dealt"
 	treated     = "treated"
+	planForNext = "planned"
 	givenAdvice = "advised"
 )
 
 // seenTo returns what the sentence of a danger and the one behind it tell of
 // what was done about it, or "".
 func seenTo(r *reading, i int, kind string) string {
-	if toldForNextTime(r, i) {
+	told := toldForNextTime(r, i)
+	if told && r.Role == Adult {
 		return givenAdvice
 	}
 	first := firstOfDanger(&r.sentences[i], kind)
@@ -37,6 +39,9 @@ func seenTo(r *reading, i int, kind string) string {
 		if grownUpActs(tokens, from, r.Role, n == i && r.sentences[n].vague == nil) {
 			return dealt
 		}
+	}
+	if told {
+		return planForNext
 	}
 	for n := i; hurt && n <= i+1 && n < len(r.sentences); n++ {
 		if treats(r.sentences[n].tokens) {
@@ -57,13 +62,10 @@ func grownUpMet(tokens []token) bool {
 	return false
 }
 
-// toldForNextTime reports whether an adult has told the cook, in the sentence of a danger
-// or right behind it, what to do about it next time: that is what a question
-// would ask for ("You grated your knuckle so slow down with that grater").
+// toldForNextTime reports whether the sentence of a danger, or the one right behind it,
+// tells what to do next time: that is what a question would ask for ("You grated
+// your knuckle so slow down with that grater").
 func toldForNextTime(r *reading, i int) bool {
-	if r.Role != Adult {
-		return false
-	}
 	for n := i; n <= i+1 && n < len(r.sentences); n++ {
 		for _, g := range r.sentences[n].signs {
 			if g.told && g.area == lexicon.Improvement {

@@ -28,6 +28,8 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 		{Learner, "I burnt my hand on the tray and ran it under the cold tap.", treated},
 		{Learner, "I cut my finger on the grater. Mum loved the soup.", ""},
 		{Learner, "I cut my finger on the grater. I never told my mum.", ""},
+		{Learner, "I burnt my hand on the tray. Next time I will wear the gloves.", planForNext},
+		{Learner, "Mum put my hand under the tap as I burnt it on the tray. Next time I will wear the gloves.", dealt},
 		{Adult, "He burnt his hand on the tray. We ran it under the cold tap.", dealt},
 		{Adult, "She cut her finger on the grater.", ""},
 		{Adult, "She cut her finger on the grater. Next time hold it flat and go slower.", givenAdvice},

@@ -216,6 +216,9 @@ func (d *doubt) toldBeside(q wish) bool {
 		return true
 	}
 	for i := range s.tokens {
+		if resultArea(q.area) && i > 0 && s.tokens[i].in("tasted", "tried", "ate") && s.tokens[i-1].human() && s.tokens[i-1].norm != "i" {
+			return true // "My sister tasted for me"
+		}
 		if resultArea(q.area) && s.tokens[i].norm == "like" {
 			return true // a likeness may tell it
 		}
@@ -332,8 +335,12 @@ func toldBefore(s *sentence) bool {
 	return false
 }
 
-// deedTold reports whether a sentence opens with what somebody did, or had done.
+// deedTold reports whether a sentence opens with what somebody did, or had done;
+// notes leave out who ("Mixed it while they were hot").
 func deedTold(s *sentence) bool {
+	if first := &s.tokens[0]; first.tagIn("VBD", "VBN") && first.card.works && len(s.tokens) > 2 {
+		return true
+	}
 	for i := 0; i+1 < len(s.tokens) && i < 4; i++ {
 		if !s.tokens[i].human() {
 			continue

@@ -71,6 +71,7 @@ func TestADeniedWordIsQuotedWithItsDenial(t *testing.T) {
 	for text, want := range map[string]string{
 		"The shortbreads weren't very good.": "“weren't very good”",
 		"It was not that nice.":              "“not that nice”",
+		"Not my best one.":                   "“Not my best”",
 		"The soup was good.":                 "“good”",
 	} {
 		all := ""

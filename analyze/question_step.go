@@ -31,7 +31,7 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 			if a == lexicon.Improvement {
 				rank, ok = 0, faultAt(s, j)
 			}
-			if !ok || namesNext(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
+			if !ok || namesNext(s.tokens, j) || listsWhatWas(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
 				continue // "we had toast": the food, not the job
 			}
 			from, to, whole := clauseAround(r.Text, s.tokens, j, j+1, maxQuote)
@@ -96,6 +96,23 @@ func (d asking) stepOf(piece []token, a lexicon.Area, role Role) bool {
 // "the frying pan".
 func namesNext(tokens []token, j int) bool {
 	return strings.HasSuffix(tokens[j].norm, "ing") && j+1 < len(tokens) && tokens[j+1].isNoun()
+}
+
+// listsWhatWas reports whether token j stands in a list of what something was made
+// of, where it tells no job: "the filling was mashed potato, | fried onion and leek".
+func listsWhatWas(tokens []token, j int) bool {
+	if j+1 >= len(tokens) || !tokens[j+1].isNoun() {
+		return false
+	}
+	for i := j - 1; i > 0; i-- {
+		switch t := &tokens[i]; {
+		case plainBe(t.norm):
+			return true
+		case t.isVerb() && !(i+1 < len(tokens) && tokens[i+1].isNoun()), t.human(), t.divides():
+			return false
+		}
+	}
+	return false
 }
 
 // namesFood reports whether token j, which may be a job, is what was eaten or used:

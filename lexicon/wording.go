@@ -67,9 +67,9 @@ func wordingTree() []wordingSection {
 		for _, k := range CautionKinds() {
 			kinds.lists = append(kinds.lists, wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
-		states := []string{"dealt", "treated"}
+		states := []string{"dealt", "treated", "planned"}
 		if role == "adult" {
-			states = append(states, "advised")
+			states[2] = "advised"
 		}
 		for _, state := range states {
 			kinds.lists = append(kinds.lists, wordingList{state, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
