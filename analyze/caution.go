@@ -166,7 +166,7 @@ func putRight(tokens []token, hits []hit, kind string) bool {
 // danger reports whether a sign of the kind stands in sentence i as a fact.
 func (d cautioning) danger(r *reading, i int, kind string) bool {
 	s := &r.sentences[i]
-	if supposition(s.tokens) || kind == "equipment" && underChange(s) && !verbPast(s.tokens) {
+	if supposition(s.tokens) || kind == "equipment" && (underChange(s) && !verbPast(s.tokens) || kitchenRule(s, r.Role)) {
 		return false // "Change: cut them after boiling" is a plan
 	}
 	return slices.ContainsFunc(s.dangers, func(h hit) bool {
@@ -222,6 +222,31 @@ func alwaysTrue(tokens []token, h hit) bool {
 		anybody = anybody || t.norm == "your"
 	}
 	return anybody
+}
+
+// kitchenRule reports whether a sentence tells what happens always and to anybody, in the
+// present and of nobody who was there: "Wet fish in hot oil spits and will not
+// crisp.", "You can tell it's ready when the oil comes up to the top." What a thing
+// is like ("the plug is cracked") is no rule; an adult says "you" to the cook.
+func kitchenRule(s *sentence, role Role) bool {
+	if verbPast(s.tokens) {
+		return false
+	}
+	rule := false
+	for i := range s.tokens {
+		switch t := &s.tokens[i]; {
+		case t.in("you", "your", "it", "they", "them"):
+			if role == Adult && t.in("you", "your") {
+				return false
+			}
+			rule = rule || t.norm == "you"
+		case t.human(), t.in("my", "our", "his", "her", "still", "now", "kept", "left"), !rule && plainBe(t.norm):
+			return false
+		case t.in("will", "can", "wo"):
+			rule = true
+		}
+	}
+	return rule
 }
 
 // state marks a sign that is a danger of some foods only: pink is what berries

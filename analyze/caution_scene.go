@@ -12,7 +12,7 @@ import (
 // just before. "I cut the chicken. Then I did the salad on that board."
 func (d cautioning) scene(r *reading, i int, kind string) bool {
 	s := &r.sentences[i]
-	if supposition(s.tokens) || underChange(s) && !verbPast(s.tokens) {
+	if supposition(s.tokens) || underChange(s) && !verbPast(s.tokens) || kind == "equipment" && kitchenRule(s, r.Role) {
 		return false // "Change: all the little ones go in first" is a plan
 	}
 	averted := saidAverted(s, kind)

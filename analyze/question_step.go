@@ -141,7 +141,7 @@ func given(piece []token, a lexicon.Area) bool {
 	cuts, raw := false, false
 	for i := range piece {
 		t := &piece[i]
-		if a == lexicon.Hygiene && t.in("washed", "wash", "rinsed", "rinse", "wiped", "scrubbed", "boiled", "fried", "cooked", "baked", "roasted", "grilled", "served") {
+		if a == lexicon.Hygiene && t.in("washed", "wash", "rinsed", "rinse", "wiped", "scrubbed", "boiled", "fried", "cooked", "baked", "roasted", "grilled", "served", "boil", "fry", "cook", "bake", "roast", "grill", "simmer", "simmered", "poach", "poached", "steam", "steamed") {
 			return true
 		}
 		cuts = cuts || t.in("cut", "sliced", "slice", "chopped", "diced")
