@@ -80,6 +80,26 @@ func keptCold(r *reading, i int) bool {
 	})
 }
 
+// heard returns how many rows of the lexicon hear a danger of the kind in sentence i:
+// signs that stand there as facts, and scenes that it completes. What is certain,
+// or measured by a probe, counts as heard twice.
+func (d cautioning) heard(r *reading, i int, kind string) int {
+	s := &r.sentences[i]
+	n := d.scenes(r, i, kind, plainlyHeard)
+	if kind == "undercooked" && d.tooCool(r, s) {
+		n += plainlyHeard
+	}
+	for _, h := range s.dangers {
+		if h.Label == kind && h.danger() && d.fact(s, h) && (h.Step != state || d.concerned(r, i, kind)) {
+			n++
+			if h.Step == certain {
+				n++
+			}
+		}
+	}
+	return n
+}
+
 // rawKind reports whether dangers of the kind come of raw food.
 func rawKind(kind string) bool {
 	return kind == "undercooked" || kind == "cross-contact" || kind == "raw-tasting"

@@ -10,18 +10,24 @@ import (
 // scene reports whether sentence i completes a scene of the kind: what is no
 // danger by itself, but is one together with what stands beside it or was told
 // just before. "I cut the chicken. Then I did the salad on that board."
-func (d cautioning) scene(r *reading, i int, kind string) bool {
+func (d cautioning) scene(r *reading, i int, kind string) bool { return d.scenes(r, i, kind, 1) > 0 }
+
+// scenes returns how many scenes of the kind sentence i completes, or most where
+// they are as many.
+func (d cautioning) scenes(r *reading, i int, kind string, most int) int {
 	s := &r.sentences[i]
 	if supposition(s.tokens) || underChange(s) && !verbPast(s.tokens) || kind == "equipment" && kitchenRule(s, r.Role) {
-		return false // "Change: all the little ones go in first" is a plan
+		return 0 // "Change: all the little ones go in first" is a plan
 	}
-	averted := saidAverted(s, kind)
+	averted, n := saidAverted(s, kind), 0
 	for _, scene := range d.words.lex.Reading.Scenes {
 		if scene.Kind == kind && (scene.DespiteUnless || !averted) && !d.prevented(r, i, scene) && completes(r, i, scene) {
-			return true
+			if n++; n == most {
+				break
+			}
 		}
 	}
-	return false
+	return n
 }
 
 // sceneWords is how far apart in one sentence two parts of a scene may stand.

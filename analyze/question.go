@@ -23,6 +23,7 @@ type wish struct {
 	steps    []quotable // of a missing area: jobs of the writer's own at which to ask for it
 	shorter  []string   // other quotes, for where the first makes a question too hard to read
 	state    string     // of a danger: dealt or treated, where the text tells what came of it
+	doubtful bool       // of a danger: only one row of the lexicon hears it
 	mixed    bool       // the quote speaks of another sense as well
 	planned  bool       // the quote stands in the evaluation before this one
 }

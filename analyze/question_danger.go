@@ -11,7 +11,9 @@ import (
 // which the kinds come up: about the danger itself, in a way that sends a learner
 // to the adult. Of several sentences that tell of one kind, the one is asked about
 // in which most tells of it. One event is asked about once, whatever kinds of
-// danger it belongs to.
+// danger it belongs to. What the text tells plainly comes before what only one row of
+// the lexicon hears; of that the question asks how it was kept safe, which is worth
+// an answer also where the words are no danger.
 func (d asking) dangers(r *reading) []wish {
 	var out []wish
 	asked := map[string]bool{}
@@ -26,14 +28,33 @@ func (d asking) dangers(r *reading) []wish {
 			area: area, step: nextStep(r, area), group: c.Kind, list: "danger", state: seenTo(r, c.Sentence-1, c.Kind),
 			sentence: c.Sentence, quote: pieces[0], shorter: pieces[1:],
 		}
+		heard := cautioning(d).heard(r, c.Sentence-1, c.Kind)
+		if q.state != "" && q.state != planForNext {
+			heard++ // somebody saw to it
+		}
+		q.doubtful = heard < plainlyHeard
 		if k := slices.IndexFunc(out, func(o wish) bool { return sameEvent(&o, &q) }); k < 0 {
 			out = append(out, q)
 		} else if q.group == "injury" && out[k].sentence == q.sentence {
 			out[k] = q // the harm tells it best
 		}
 	}
+	slices.SortStableFunc(out, func(a, b wish) int {
+		switch {
+		case a.doubtful == b.doubtful:
+			return 0
+		case a.doubtful:
+			return 1
+		}
+		return -1
+	})
 	return out
 }
+
+// plainlyHeard is how many rows of the lexicon must hear a danger for it to be told
+// plainly. Of the cautions on 138 texts that no rule had seen 16 were heard twice or
+// more, all rightly; of 15 heard once 5 were right.
+const plainlyHeard = 2
 
 // plainest returns of the cautions of one kind the one whose sentence tells most
 // of the danger: the thighs cut up are half of it, what they were laid on when

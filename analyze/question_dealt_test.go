@@ -2,6 +2,7 @@ package analyze
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -123,4 +124,26 @@ func TestAPromiseIsNoIllness(t *testing.T) {
 		}
 		assert.Equal(t, unwell, found, text)
 	}
+}
+
+// TestADangerHeardOnceIsAskedHowItWasKeptSafe: of words that only one row of the lexicon
+// hears, which may be none, a question asks how it was kept safe; what is told
+// plainly is for an adult, and comes first.
+func TestADangerHeardOnceIsAskedHowItWasKeptSafe(t *testing.T) {
+	a, lex := shared(t)
+	for text, want := range map[string]bool{
+		"I licked the spoon.": true,
+		"I burnt my finger on the hot tray and got a blister.":                false,
+		"The chicken was still pink and bloody in the middle when we cut it.": false,
+		"He left the oven on, Mum had words with him about it.":               false,
+	} {
+		r := a.reading(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
+		dangers := asking{a.words}.dangers(r)
+		require.NotEmpty(t, dangers, text)
+		assert.Equal(t, want, dangers[0].doubtful, text)
+		require.NotEmpty(t, r.questions, text)
+		assert.Equal(t, want, !strings.Contains(r.questions[0].Text, "adult"), r.questions[0].Text)
+	}
+	r := a.reading(Input{Text: "I licked the spoon. I burnt my finger on the hot tray and got a blister.", Role: Learner}, Brief{Dish: lex.General()})
+	assert.Equal(t, "injury", r.questions[0].Danger)
 }

@@ -61,11 +61,12 @@ func wordingTree() []wordingSection {
 		}
 		praise.groups = append(praise.groups, g)
 	}
-	danger, last, look := wordingSection{name: "danger"}, wordingSection{name: "last"}, wordingSection{name: "look"}
+	danger, doubtful, last, look := wordingSection{name: "danger"}, wordingSection{name: "doubtful"}, wordingSection{name: "last"}, wordingSection{name: "look"}
 	for _, role := range []string{"learner", "adult"} {
-		kinds := wordingGroup{name: role}
+		kinds, single := wordingGroup{name: role}, wordingGroup{name: role}
 		for _, k := range CautionKinds() {
-			kinds.lists = append(kinds.lists, wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
+			list := wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}}
+			kinds.lists, single.lists = append(kinds.lists, list), append(single.lists, list)
 		}
 		states := []string{"dealt", "treated", "planned"}
 		if role == "adult" {
@@ -74,7 +75,7 @@ func wordingTree() []wordingSection {
 		for _, state := range states {
 			kinds.lists = append(kinds.lists, wordingList{state, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
-		danger.groups = append(danger.groups, kinds)
+		danger.groups, doubtful.groups = append(danger.groups, kinds), append(doubtful.groups, single)
 		last.groups = append(last.groups, wordingGroup{role, []wordingList{
 			{"planned", wordingPlace{[]string{"{words}", "{dish}"}, true, fewestWordings}},
 		}})
@@ -84,7 +85,7 @@ func wordingTree() []wordingSection {
 		places.lists = append(places.lists, wordingList{sense, wordingPlace{[]string{"{count}"}, false, 1}})
 	}
 	look.groups = append(look.groups, places)
-	return append(tree, praise, danger, last, look)
+	return append(tree, praise, danger, doubtful, last, look)
 }
 
 // stepAreas returns the areas that are asked about at a job of the writer's own,
