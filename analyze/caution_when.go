@@ -62,7 +62,7 @@ func nextTime(tokens []token, i int) bool {
 // before reports whether what stands at token i happened another time: "last
 // time I cut my finger".
 func before(tokens []token, i int) bool {
-	if longAgo(tokens, i) {
+	if longAgo(tokens, i) || onTheLast(tokens, i) {
 		return true
 	}
 	for j := i - 1; j >= 1 && j >= i-whenReach; j-- {
@@ -289,6 +289,17 @@ func supposedWithin(tokens []token, h hit) bool {
 	for j := h.from + 1; j+1 < h.to && j+1 < len(tokens); j++ {
 		if tokens[j].in("could", "would", "might") && !tokens[j+1].in("see", "feel", "smell", "taste", "tell", "say", "n't", "not", "have", "still") {
 			return true
+		}
+	}
+	return false
+}
+
+// onTheLast reports whether what begins at token i befell somebody with an earlier
+// batch: "having burnt his tongue on the last lot".
+func onTheLast(tokens []token, i int) bool {
+	for j := i; j+3 < len(tokens) && j <= i+whenReach && !tokens[j].pause(); j++ {
+		if tokens[j].in("on", "with") && tokens[j+1].norm == "the" && tokens[j+2].in("last", "previous") && tokens[j+3].in("lot", "batch", "time", "go", "attempt") {
+			return tokens[max(0, i-1)].in("having", "had", "'d") || i > 1 && tokens[i-2].in("having", "had", "'d")
 		}
 	}
 	return false

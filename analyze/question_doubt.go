@@ -25,10 +25,29 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 		d.heard[i] = r.sentences[i].reportsSpeech(r.Text)
 		thens += r.sentences[i].thens()
 	}
+	if listedSteps(r.Text) >= fewestSteps {
+		d.weak[lexicon.Organisation] += fewestSteps // a list of steps shows their order
+	}
 	if thens > 1 {
 		d.weak[lexicon.Organisation] += thens // "… then … then …": the order is told
 	}
 	return d
+}
+
+// fewestSteps is how many lines of a list show the order of the work.
+const fewestSteps = 3
+
+// listedSteps counts the lines of a text that a dash, a dot or a number opens.
+func listedSteps(text string) int {
+	n := 0
+	for line := range strings.Lines(text) {
+		line = strings.TrimSpace(line)
+		rest := strings.TrimLeft(line, "0123456789")
+		if numbered := rest != line && strings.HasPrefix(strings.TrimLeft(rest, ".)"), " ") && rest[0] != ' '; numbered || strings.HasPrefix(line, "- ") || strings.HasPrefix(line, "* ") || strings.HasPrefix(line, "•") {
+			n++
+		}
+	}
+	return n
 }
 
 // mark notes the areas that something in the sentence could show, although it

@@ -88,7 +88,7 @@ func doer(piece []token, role Role) bool {
 // for a purpose.
 func slipped(piece []token) bool {
 	for i := range piece {
-		if piece[i].in("ran", "run", "out", "left", "forgot", "forgotten", "lost", "late", "dropped", "spilt", "spilled", "missed", "overran", "behind", "burnt", "rushed") {
+		if piece[i].in("ran", "run", "out", "left", "forgot", "forgotten", "lost", "late", "dropped", "spilt", "spilled", "missed", "overran", "behind", "burnt", "rushed", "split", "burst", "stuck", "tore", "broke", "fell", "sank", "collapsed", "leaked") {
 			return true
 		}
 	}

@@ -81,3 +81,20 @@ func TestADeniedWordIsQuotedWithItsDenial(t *testing.T) {
 		assert.Contains(t, all, want, text)
 	}
 }
+
+// TestAListOfStepsShowsTheirOrder keeps the question in what order the jobs were done
+// from a text that lists them.
+func TestAListOfStepsShowsTheirOrder(t *testing.T) {
+	asked := func(text string) bool {
+		for _, q := range ask(t, Learner, 0, text) {
+			if q.Area == lexicon.Organisation {
+				return true
+			}
+		}
+		return false
+	}
+	assert.True(t, asked("It was green and tasted salty."))
+	for _, mark := range []string{"- ", "• ", "1. ", "2) "} {
+		assert.False(t, asked(mark+"soaked the bulgur\n"+mark+"chopped parsley\n"+mark+"lemon and oil\n\nIt was green and tasted salty."), mark)
+	}
+}

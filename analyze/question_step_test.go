@@ -25,6 +25,7 @@ func TestAnAreaIsAskedAboutAtAJobOfTheWritersOwn(t *testing.T) {
 		{lexicon.Aroma, Learner, "", "When I baked it, the pie got big. It was crisp and tasted salty. It was golden."},
 		{lexicon.Aroma, Learner, "", "It did not set so we had toast. The jam was thick and tasted sweet. It was purple."},
 		{lexicon.Aroma, Learner, "", "The filling was mashed potato, fried onion and leek. It was thick and tasted salty. It was yellow."},
+		{lexicon.Aroma, Learner, "", "We fried them and two of them split. The pie was thick and tasted salty. It was yellow."},
 		{lexicon.Aroma, Learner, "I toasted the seeds", "I toasted the seeds. The salad was crisp and tasted salty. It was green."},
 		{lexicon.Aroma, Learner, "", "I could have cut it small and fried it longer. The hash was crisp and tasted salty. It was brown."},
 		{lexicon.Safety, Learner, "I drained the potatoes", "I drained the potatoes. It smelt of butter and looked yellow. It tasted salty and was smooth."},

@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -109,6 +110,9 @@ func (w *wording) inTurn(list []string, q *wish) []string {
 	}
 	first := int(w.hash(q.group+" "+q.list) % uint32(len(list)))
 	turn := append(append([]string(nil), list[first:]...), list[:first]...)
+	if q.list == "danger" && w.r.Role == Learner && namesGrownUp(q.quote) {
+		slices.SortStableFunc(turn, func(a, b string) int { return asksWho(a) - asksWho(b) })
+	}
 	if w.r.Role != Adult || q.area != lexicon.Appearance || q.group != string(q.area) {
 		return turn
 	}
@@ -159,6 +163,22 @@ func callsItTasteOrLook(form string) bool {
 		}
 	}
 	return false
+}
+
+// asksWho returns 1 for a wording that asks which adult knows or could help, and 0 for
+// another. Where the quote has the adult in it, the others are tried first: "Mum had
+// left it on the hob overnight".
+func asksWho(form string) int {
+	if strings.Contains(form, "hich adult") {
+		return 1
+	}
+	return 0
+}
+
+// namesGrownUp reports whether a piece of a text names a grown-up.
+func namesGrownUp(piece string) bool {
+	tokens := tokenizer{}.tokens(piece)
+	return slices.ContainsFunc(tokens, func(t token) bool { return grownUp(&t) })
 }
 
 // slots puts what they stand for in the place of the slots of a wording. It

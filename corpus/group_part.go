@@ -107,17 +107,17 @@ func sessions(entries []*entry, people []GroupPerson) []GroupSession {
 	return out
 }
 
-// dishes lists what was cooked, the commonest first.
+// dishes lists what was cooked, the commonest first, in its first spelling.
 func dishes(texts []*entry) []string {
 	n := map[string]int{}
 	out := []string{}
 	for _, e := range texts {
-		if n[e.dish] == 0 {
+		if n[fold(e.dish)] == 0 {
 			out = append(out, e.dish)
 		}
-		n[e.dish]++
+		n[fold(e.dish)]++
 	}
-	slices.SortStableFunc(out, func(a, b string) int { return cmp.Or(cmp.Compare(n[b], n[a]), byName(a, b)) })
+	slices.SortStableFunc(out, func(a, b string) int { return cmp.Or(cmp.Compare(n[fold(b)], n[fold(a)]), byName(a, b)) })
 	return out
 }
 

@@ -316,3 +316,8 @@ func TestUnknownDishIsReadAllTheSame(t *testing.T) {
 	require.Len(t, r.Remarks, 1)
 	assert.Contains(t, r.Remarks[0].Reason, "xylophone")
 }
+
+// TestOneDishInTwoSpellingsIsOne: a name with a capital is the same dish.
+func TestOneDishInTwoSpellingsIsOne(t *testing.T) {
+	assert.Equal(t, []string{"Leek soup", "dal"}, dishes([]*entry{{dish: "Leek soup"}, {dish: "dal"}, {dish: "leek soup"}}))
+}

@@ -50,6 +50,8 @@ func (p *places) learnerAndDish(names []nameParts, e *Evaluation, session string
 		case known:
 		case c.beforeDish:
 			e.Dish = c.text + " " + dish
+		case e.Dish != "" && dish == "":
+			// "strawberry fluff (no churn)": the first piece names the dish
 		default:
 			e.Dish = c.text
 		}

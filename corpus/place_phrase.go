@@ -70,7 +70,8 @@ func (p phrases) dish(words []nameWord) phraseAt {
 }
 
 // extend takes in the food that a dish is made of, before it ("leek soup",
-// where only soup is known), and what is said of it behind ("with garlic").
+// where only soup is known), and what is said of it behind ("with garlic", "loin
+// with crackling", "for cauliflower", "like my mother's").
 func (p *phraseAt) extend(words []nameWord, food func(string) bool) {
 	for food != nil && p.from > 0 && !words[p.from].apart {
 		w := &words[p.from-1]
@@ -84,16 +85,29 @@ func (p *phraseAt) extend(words []nameWord, food func(string) bool) {
 	if p.to >= len(words) || words[p.to].used || words[p.to].apart {
 		return
 	}
-	switch words[p.to].lower {
-	case "with", "without", "and", "in", "on":
-		end := p.to + 1
-		for end < len(words) && !words[end].used && !words[end].apart {
-			end++
-		}
-		if end > p.to+1 {
-			p.to = end
+	end := p.to + 1
+	for end < len(words) && !words[end].used && !words[end].apart {
+		end++
+	}
+	if end > p.to+1 && saidOfDish(words[p.to:end], food) {
+		p.to = end
+	}
+}
+
+// saidOfDish reports whether the words behind a dish go on with it and name nobody.
+func saidOfDish(words []nameWord, food func(string) bool) bool {
+	switch words[0].lower {
+	case "with", "without", "and", "in", "on", "like":
+		return true
+	case "for", "of":
+		return food != nil && food(words[len(words)-1].lower)
+	}
+	for i := 1; i+1 < len(words); i++ {
+		if w := words[i].lower; (w == "with" || w == "without") && !adultWord(words[i+1].lower) {
+			return true
 		}
 	}
+	return false
 }
 
 // sameDish reports whether two names of dishes differ at most in case, marks

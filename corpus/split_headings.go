@@ -47,7 +47,7 @@ func newSectionHeadings(named lexicon.Headings) sectionHeadings {
 	add(otherText, named.Other, []string{})
 	add(learnerText, named.Learner, []string{
 		"my evaluation", "my practical evaluation", "evaluation", "learner evaluation", "learner's evaluation",
-		"what i wrote", "how it went", "my practical",
+		"what i wrote", "my practical",
 	})
 	add(adultText, named.Adult, []string{
 		"adult feedback", "adult's feedback", "feedback", "feedback from the adult", "feedback from an adult",

@@ -85,6 +85,10 @@ func TestADocumentWithBothTextsIsPartedAtItsHeadings(t *testing.T) {
 			[]string{"noor | 02 | fish pie | learner | noor/02 fish pie.txt | It was hot."}, nil,
 		},
 		{
+			"a heading within the learner's text", "noor/02 fish pie.txt", "What I did: I boiled the potatoes.\nHow it went: the top was crisp.", nil,
+			[]string{"noor | 02 | fish pie | learner | noor/02 fish pie.txt | What I did: I boiled the potatoes.\nHow it went: the top was crisp."}, nil,
+		},
+		{
 			"no parts", "noor/02 fish pie.txt", "It was hot.\nEquipment: a pan.\n\nNext time: less salt.", nil,
 			[]string{"noor | 02 | fish pie | learner | noor/02 fish pie.txt | It was hot.\nEquipment: a pan.\n\nNext time: less salt."}, nil,
 		},

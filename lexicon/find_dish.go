@@ -17,7 +17,9 @@ var (
 // Find returns a dish type by its name or title, or by the name of a dish that
 // a type covers ("leek and potato soup"), or else by the last words of one
 // ("my gran's soda bread"), or by its last word alone ("brownies", where the
-// list has "chocolate brownie"): in English it says what a thing is.
+// list has "chocolate brownie"): in English it says what a thing is. Where the whole
+// name is not known, what stands before "with", a bracket or the like is looked for
+// ("potato salad with dill").
 //
 // Of several types that cover the dish, those whose dishes a folder laid over
 // the built-in files names come first; of last words, the most. When several
@@ -42,6 +44,11 @@ func (l *Lexicon) Find(name string) (Dish, error) {
 	}
 	if types := l.called.lasts.find(lastWord(want)); len(types) > 0 {
 		return l.theOne(name, types)
+	}
+	if head := headOfDish(want); head != "" {
+		if d, err := l.Find(head); err == nil || errors.Is(err, ErrSeveralTypes) {
+			return d, err
+		}
 	}
 	near := Nearest(want, l.knownNames(), 3)
 	if len(near) == 0 {
@@ -145,6 +152,21 @@ func sameName(a, b string) bool {
 		}
 	}
 	return false
+}
+
+// headOfDish returns what stands in a name, in lower case, before the first word or
+// mark that goes on to tell more of the dish; "" where there is none.
+func headOfDish(name string) string {
+	end := len(name)
+	for _, more := range []string{" with ", " without ", " in ", " on ", " for ", " like ", " (", ", ", " - ", ": "} {
+		if i := strings.Index(name, more); i > 0 {
+			end = min(end, i)
+		}
+	}
+	if end == len(name) {
+		return ""
+	}
+	return name[:end]
 }
 
 // lastWord returns the last word of a name.

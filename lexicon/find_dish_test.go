@@ -50,6 +50,7 @@ func TestADishByItsLastWord(t *testing.T) {
 		"brownies": "cakes", "my mum's brownies": "cakes", "pancakes": "batters", "muffins": "quick-breads",
 		"a burger": "grilled-meat", "cheesecake": "custards", "cookies": "biscuits", "goujons": "fried-foods",
 		"chilli": "stews", "chicken stir fry": "cooked-vegetables", "tacos": "pizza",
+		"potato salad with dill": "salads", "Leek soup (for Gran)": "soups", "pizza on a stone, twice": "pizza",
 	} {
 		d, err := lex.Find(name)
 		if assert.NoError(t, err, name) {

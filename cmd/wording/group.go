@@ -54,8 +54,15 @@ func SessionDish(session string, dishes ...string) string {
 	if len(dishes) == 0 || dishes[0] == "" {
 		return Session(session)
 	}
+	if len(dishes) > fewDishes {
+		return fmt.Sprintf("%s, %d dishes", Session(session), len(dishes))
+	}
 	return Session(session) + ", " + strings.Join(dishes, " and ")
 }
+
+// fewDishes is the most dishes that a line names; where everybody cooked
+// something else their number tells more.
+const fewDishes = 4
 
 // Title is s with a capital at its head.
 func Title(s string) string {
