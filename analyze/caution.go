@@ -431,7 +431,7 @@ func foodFell(tokens []token, h hit) bool {
 				return false // "the jar slipped on to my foot"
 			}
 		}
-		return tokens[s].kind.Food() || tokens[s].in("it", "they", "tongs", "spoon", "lid", "bowl", "plate", "box", "bag", "spatula", "whisk", "chair", "cloth")
+		return tokens[s].kind.Food() || tokens[s].in("it", "they", "tongs", "fork", "teaspoon", "ladle", "spoon", "lid", "bowl", "plate", "box", "bag", "spatula", "whisk", "chair", "cloth")
 	}
 	return false
 }

@@ -62,7 +62,7 @@ func nextTime(tokens []token, i int) bool {
 // before reports whether what stands at token i happened another time: "last
 // time I cut my finger".
 func before(tokens []token, i int) bool {
-	if longAgo(tokens, i) || onTheLast(tokens, i) {
+	if longAgo(tokens, i) || onTheLast(tokens, i) || whenYoung(tokens, i) {
 		return true
 	}
 	for j := i - 1; j >= 1 && j >= i-whenReach; j-- {
@@ -288,6 +288,21 @@ func supposedWithin(tokens []token, h hit) bool {
 	}
 	for j := h.from + 1; j+1 < h.to && j+1 < len(tokens); j++ {
 		if tokens[j].in("could", "would", "might") && !tokens[j+1].in("see", "feel", "smell", "taste", "tell", "say", "n't", "not", "have", "still") {
+			return true
+		}
+	}
+	return false
+}
+
+// whenYoung reports whether what begins at token i befell somebody when they were a
+// child: "has a scar from a tin lid when she was my age".
+func whenYoung(tokens []token, i int) bool {
+	for j := i; j+3 < len(tokens) && j <= i+whenReach && !tokens[j].divides(); j++ {
+		if tokens[j].norm != "when" || !tokens[j+1].in("i", "he", "she", "they", "we") || !tokens[j+2].in("was", "were") {
+			continue
+		}
+		if tokens[j+3].in("little", "small", "young", "younger", "tiny", "six", "seven") || tokens[j+3].in("my", "your") && j+4 < len(tokens) && tokens[j+4].norm == "age" ||
+			tokens[j+3].norm == "a" && j+4 < len(tokens) && tokens[j+4].in("girl", "boy", "kid", "child", "lad", "baby", "toddler") {
 			return true
 		}
 	}
