@@ -238,6 +238,9 @@ func (d *doubt) toldBeside(q wish) bool {
 		if resultArea(q.area) && i > 0 && s.tokens[i].in("tasted", "tried", "ate") && s.tokens[i-1].human() && s.tokens[i-1].norm != "i" {
 			return true // "My sister tasted for me"
 		}
+		if q.area == lexicon.Taste && s.tokens[i].in("tastes", "tasted", "taste") && tokensIn(s.tokens, i+1, "of") {
+			return true // "Tastes of cold melon": of what is told
+		}
 		if resultArea(q.area) && s.tokens[i].norm == "like" {
 			return true // a likeness may tell it
 		}
