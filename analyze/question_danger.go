@@ -163,6 +163,9 @@ func (d asking) risky(r *reading) map[int]bool {
 	out, kinds := map[int]bool{}, map[string]bool{}
 	for _, c := range r.cautions {
 		out[c.Sentence], kinds[c.Kind] = true, true
+		if state := seenTo(r, c.Sentence-1, c.Kind); state == dealt || state == treated {
+			out[c.Sentence+1] = true // what was done about it
+		}
 	}
 	if len(kinds) == 0 {
 		return out

@@ -130,7 +130,7 @@ func actsOn(tokens []token, i int, said bool) bool {
 			return false
 		case t.in("knows", "knew", "saw", "stopped", "warned", "shouted", "cleaned", "bandaged", "rinsed", "bathed", "wrapped", "happy", "cross", "fuming", "furious", "reminded", "explained"):
 			return true
-		case said && t.in("said", "told", "asked"), t.norm == "words" && tokens[j-1].norm == "had":
+		case said && t.in("said", "told", "asked"), t.in("words", "word", "chat", "talk") && (tokens[j-1].norm == "had" || j > i+1 && tokens[j-2].norm == "had"):
 			return true
 		case t.in("put", "ran", "held", "took", "got", "gave", "made", "pulled", "moved", "helped", "treated", "turned"):
 			return aimedAtSomeone(tokens, j+1)

@@ -89,6 +89,9 @@ func (d *doubt) mark(s *sentence) {
 			d.weak[lexicon.Technique]++
 		}
 	}
+	if contrastNote(s.tokens) {
+		d.weak[lexicon.Improvement]++ // "Honey on at the end not the start"
+	}
 	if len(s.signs) > 0 {
 		return
 	}
@@ -96,6 +99,21 @@ func (d *doubt) mark(s *sentence) {
 	for _, h := range d.words.cues.find(s) {
 		d.weak[lexicon.Area(h.Label)]++
 	}
+}
+
+// contrastNote reports whether a sentence has no verb that tells what was, and sets
+// one way of doing a thing against another: mostly advice to oneself.
+func contrastNote(tokens []token) bool {
+	not := 0
+	for i := range tokens {
+		if t := &tokens[i]; t.tagIn("VBD", "VBZ", "VBP", "MD") && !t.card.works {
+			return false
+		}
+		if tokens[i].norm == "not" {
+			not = i
+		}
+	}
+	return not > 2 && not+1 < len(tokens) && tokens[not+1].tagIn("DT", "IN", "RB", "NN", "CD", "PRP$") && !tokens[not-1].pause()
 }
 
 // tokensIn reports whether token i is one of the words.

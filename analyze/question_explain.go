@@ -27,7 +27,8 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Independence:
 			ok = done(piece) && handedOver(piece, r.Role)
 		case lexicon.Hygiene, lexicon.Safety:
-			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece)
+			// "stood back" explains itself.
+			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !(a == lexicon.Safety && countWords(piece) < 3)
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece)
 		case lexicon.Technique:

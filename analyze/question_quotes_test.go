@@ -98,3 +98,18 @@ func TestAListOfStepsShowsTheirOrder(t *testing.T) {
 		assert.False(t, asked(mark+"soaked the bulgur\n"+mark+"chopped parsley\n"+mark+"lemon and oil\n\nIt was green and tasted salty."), mark)
 	}
 }
+
+// TestANoteThatSetsOneWayAgainstAnotherIsAChange keeps the question what to change
+// from a text that tells it without a verb.
+func TestANoteThatSetsOneWayAgainstAnotherIsAChange(t *testing.T) {
+	for text, want := range map[string]bool{
+		"The parsnips were burnt. Honey on at the end not the start!!": false,
+		"The parsnips were burnt. It was not the start of the week.":   true,
+	} {
+		asked := false
+		for _, q := range ask(t, Learner, 0, text) {
+			asked = asked || q.Area == lexicon.Improvement
+		}
+		assert.Equal(t, want, asked, text)
+	}
+}
