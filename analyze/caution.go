@@ -59,8 +59,8 @@ func (d cautioning) told(r *reading, i int, kind string) bool {
 	}
 	if rawKind(kind) {
 		for _, other := range lexicon.CautionKinds() {
-			if other != kind && rawKind(other) && d.danger(r, i, other) {
-				return false
+			if other != kind && rawKind(other) && slices.ContainsFunc(s.dangers, func(h hit) bool { return h.Label == other && h.danger() && h.Step != state }) {
+				return false // also where that one was put right
 			}
 		}
 	}

@@ -197,6 +197,9 @@ func startsQuote(tokens []token, i int) bool {
 		return true
 	}
 	before := &tokens[i-1]
+	if t.in("i", "we", "he", "she", "they", "you") && before.in("one", "ones", "bit", "piece", "batch", "lot") && i+2 < len(tokens) && tokens[i+1].isVerb() && tokens[i+2].in("was", "were", "is", "had", "went", "came", "looked") {
+		return false // "the one | I cut was still pink"
+	}
 	switch {
 	case joinsSubject(tokens, i, 0), before.in("i", "we", "he", "she", "they", "you", "it", "that"):
 		return false

@@ -19,7 +19,7 @@ const (
 // seenTo returns what the sentence of a danger and the one behind it tell of
 // what was done about it, or "".
 func seenTo(r *reading, i int, kind string) string {
-	told := toldForNextTime(r, i)
+	told := toldForNextTime(r, i) || r.Role == Learner && plansAgainst(r, kind)
 	if told && r.Role == Adult {
 		return givenAdvice
 	}
@@ -71,6 +71,31 @@ func toldForNextTime(r *reading, i int) bool {
 			if g.told && g.area == lexicon.Improvement {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// plansAgainst reports whether the text plans, wherever that stands, what keeps a danger of the
+// kind away: "Change: gloves for the peppers".
+func plansAgainst(r *reading, kind string) bool {
+	var words []string
+	switch kind {
+	case "injury", "equipment":
+		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "handle", "tongs", "watch", "safer", "cloth", "dry"}
+	case "undercooked":
+		words = []string{"longer", "probe", "thermometer", "thinner", "smaller", "check", "hotter"}
+	case "storage":
+		words = []string{"fridge", "freezer", "chill"}
+	case "cross-contact":
+		words = []string{"board", "boards", "wash", "tongs", "plate", "knife"}
+	default:
+		return false
+	}
+	for i := range r.sentences {
+		s := &r.sentences[i]
+		if s.has(lexicon.Improvement) && restHas(s.tokens, 0, len(s.tokens), words...) {
+			return true
 		}
 	}
 	return false

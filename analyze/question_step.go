@@ -99,14 +99,16 @@ func namesNext(tokens []token, j int) bool {
 }
 
 // listsWhatWas reports whether token j stands in a list of what something was made
-// of, where it tells no job: "the filling was mashed potato, | fried onion and leek".
+// of, or goes on with how something was, where it tells no job: "the filling was
+// mashed potato, | fried onion and leek", "chilli was served apart, | chopped in
+// yoghurt".
 func listsWhatWas(tokens []token, j int) bool {
-	if j+1 >= len(tokens) || !tokens[j+1].isNoun() {
+	if j+1 >= len(tokens) || !tokens[j+1].isNoun() && (j == 0 || tokens[j-1].norm != ",") {
 		return false
 	}
 	for i := j - 1; i > 0; i-- {
 		switch t := &tokens[i]; {
-		case plainBe(t.norm):
+		case plainBe(t.norm), t.tagIn("VBN", "VBD") && plainBe(tokens[i-1].norm):
 			return true
 		case t.isVerb() && !(i+1 < len(tokens) && tokens[i+1].isNoun()), t.human(), t.divides():
 			return false

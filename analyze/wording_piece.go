@@ -181,10 +181,20 @@ func endsPiece(tokens []token, i int) bool {
 		return opensClause(tokens, i+1) || i+1 < len(tokens) && tokens[i+1].isVerb() && !tokens[i+1].tagIn("VBN", "VBG")
 	case t.joins():
 		return t.norm != "so" || opensClause(tokens, i+1)
+	case t.tag == "IN" && namesPart(tokens, i+1):
+		return false // "chewy in the middle and hard | at the edge"
 	case t.tag == "IN":
 		return !before.isVerb() && !before.isAdj() && before.tag != "PRP" && !(i+1 < len(tokens) && tokens[i+1].pause())
 	}
 	return false
+}
+
+// namesPart reports whether a part of the food is named at token i: "the edge".
+func namesPart(tokens []token, i int) bool {
+	if i < len(tokens) && tokens[i].tagIn("DT", "PRP$") {
+		i++
+	}
+	return i < len(tokens) && tokens[i].in("edge", "edges", "middle", "centre", "center", "top", "bottom", "base", "outside", "inside", "side", "sides", "end", "ends", "corners", "rim", "tip", "tips", "underneath")
 }
 
 // carriesOn reports whether token i goes on with the noun that stands before
