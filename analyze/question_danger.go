@@ -12,8 +12,8 @@ import (
 // to the adult. Of several sentences that tell of one kind, the one is asked about
 // in which most tells of it. One event is asked about once, whatever kinds of
 // danger it belongs to. What the text tells plainly comes before what only one row of
-// the lexicon hears; of that the question asks how it was kept safe, which is worth
-// an answer also where the words are no danger.
+// the lexicon hears; of that the question asks how a cook keeps safe there, which is
+// worth an answer also where the words are no danger.
 func (d asking) dangers(r *reading) []wish {
 	var out []wish
 	asked := map[string]bool{}

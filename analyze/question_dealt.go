@@ -82,13 +82,13 @@ func plansAgainst(r *reading, kind string) bool {
 	var words []string
 	switch kind {
 	case "injury", "equipment":
-		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "handle", "tongs", "watch", "safer", "cloth", "dry"}
+		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "tongs", "safer", "cloth"}
 	case "undercooked":
 		words = []string{"longer", "probe", "thermometer", "thinner", "smaller", "check", "hotter"}
 	case "storage":
 		words = []string{"fridge", "freezer", "chill"}
 	case "cross-contact":
-		words = []string{"board", "boards", "wash", "tongs", "plate", "knife"}
+		words = []string{"board", "boards", "wash", "tongs"}
 	default:
 		return false
 	}

@@ -128,10 +128,10 @@ func TestAPromiseIsNoIllness(t *testing.T) {
 	}
 }
 
-// TestADangerHeardOnceIsAskedHowItWasKeptSafe: of words that only one row of the lexicon
-// hears, which may be none, a question asks how it was kept safe; what is told
+// TestOfADangerHeardOnceIsAskedHowACookKeepsSafe: of words that only one row of the lexicon
+// hears, which may be none, a question asks how a cook keeps safe; what is told
 // plainly is for an adult, and comes first.
-func TestADangerHeardOnceIsAskedHowItWasKeptSafe(t *testing.T) {
+func TestOfADangerHeardOnceIsAskedHowACookKeepsSafe(t *testing.T) {
 	a, lex := shared(t)
 	for text, want := range map[string]bool{
 		"I licked the spoon.": true,

@@ -89,7 +89,7 @@ func (d *doubt) mark(s *sentence) {
 			d.weak[lexicon.Technique]++
 		}
 	}
-	if last := &s.tokens[len(s.tokens)-1]; last.norm == "!" && s.tokens[0].in("read", "remember", "check", "watch", "wear", "use", "keep", "leave", "put", "ask", "start", "wait", "make", "get", "buy", "do", "dont", "do not") {
+	if last := &s.tokens[len(s.tokens)-1]; last.norm == "!" && s.tokens[0].in("read", "remember", "check", "watch", "wear", "use", "keep", "leave", "put", "ask", "start", "wait", "make", "get", "buy", "do", "dont") {
 		d.weak[lexicon.Improvement]++ // "Read to the end of the recipe!"
 	}
 	if contrastNote(s.tokens) {
