@@ -22,7 +22,7 @@ type wish struct {
 	noun     string     // the food that was judged, where the text names it
 	steps    []quotable // of a missing area: jobs of the writer's own at which to ask for it
 	shorter  []string   // other quotes, for where the first makes a question too hard to read
-	state    string     // of a danger: dealt or treated, where the text tells what came of it
+	state    string     // of a danger: treated or planned against, where the text tells what came of it
 	doubtful bool       // of a danger: only one row of the lexicon hears it
 	mixed    bool       // the quote speaks of another sense as well
 	planned  bool       // the quote stands in the evaluation before this one
@@ -214,7 +214,7 @@ func (d asking) thin(r *reading, doubt *doubt) []wish {
 			continue
 		}
 		s := &r.sentences[row.Sentences[0]-1]
-		if q := d.piece(r, s, row.Area, false); q != "" {
+		if q := d.piece(r, s, row.Area, false); q != "" && !strings.HasSuffix(q, "n't") && !strings.HasSuffix(q, "n’t") {
 			out = append(out, wish{area: row.Area, step: Detail, group: string(row.Area), list: "detail", sentence: s.n, quote: q})
 		}
 	}

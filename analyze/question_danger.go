@@ -29,10 +29,12 @@ func (d asking) dangers(r *reading) []wish {
 			sentence: c.Sentence, quote: pieces[0], shorter: pieces[1:],
 		}
 		heard := cautioning(d).heard(r, c.Sentence-1, c.Kind)
-		if q.state != "" && q.state != planForNext {
-			heard++ // somebody saw to it
+		if q.state == treated {
+			heard++ // the hurt was real
 		}
-		q.doubtful = heard < plainlyHeard
+		if q.doubtful = heard < plainlyHeard; q.settled() {
+			continue
+		}
 		if k := slices.IndexFunc(out, func(o wish) bool { return sameEvent(&o, &q) }); k < 0 {
 			out = append(out, q)
 		} else if q.group == "injury" && out[k].sentence == q.sentence {
@@ -49,6 +51,13 @@ func (d asking) dangers(r *reading) []wish {
 		return -1
 	})
 	return out
+}
+
+// settled reports whether the text tells already what a question about the danger would
+// ask for: that an adult stepped in or has said what to do, or, of what may be no
+// danger, how it is kept away next time. The report shows it all the same.
+func (q wish) settled() bool {
+	return q.state == dealt || q.state == givenAdvice || q.doubtful && q.state == planForNext
 }
 
 // plainlyHeard is how many rows of the lexicon must hear a danger for it to be told

@@ -39,10 +39,17 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 	} {
 		a, lex := shared(t)
 		r := a.reading(Input{Text: c.text, Role: c.role}, Brief{Dish: lex.General()})
-		dangers := asking{a.words}.dangers(r)
-		require.NotEmpty(t, dangers, c.text)
-		assert.Equal(t, c.state, dangers[0].state, c.text)
+		require.NotEmpty(t, r.cautions, c.text)
+		first := r.cautions[0]
+		assert.Equal(t, c.state, seenTo(r, first.Sentence-1, first.Kind), c.text)
+		told := c.state == dealt || c.state == givenAdvice
+		assert.Equal(t, !told, openDanger(a, Input{Text: c.text, Role: c.role}, Brief{Dish: lex.General()}), c.text)
 	}
+}
+
+// openDanger reports whether a text tells of a danger and leaves open what came of it.
+func openDanger(a *Analyzer, in Input, brief Brief) bool {
+	return len(asking{a.words}.dangers(a.reading(in, brief))) > 0
 }
 
 // TestOneEventIsAskedAboutOnce keeps a harm and what did it from being two
@@ -137,7 +144,6 @@ func TestOfADangerHeardOnceIsAskedHowACookKeepsSafe(t *testing.T) {
 		"I licked the spoon.": true,
 		"I burnt my finger on the hot tray and got a blister.":                false,
 		"The chicken was still pink and bloody in the middle when we cut it.": false,
-		"He left the oven on, Mum had words with him about it.":               false,
 	} {
 		r := a.reading(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
 		dangers := asking{a.words}.dangers(r)

@@ -46,7 +46,7 @@ func TestQuestionsOverLabelledTexts(t *testing.T) {
 	a, lex := shared(t)
 	forms := sensoryForms(t)
 	for _, asked := range []int{3, 0} {
-		total, reached, steps, dangers := 0, 0, 0, 0
+		total, reached, steps, dangers, cautioned, open := 0, 0, 0, 0, 0, 0
 		grade := 0.0
 		area, wording := map[lexicon.Area]int{}, map[string]int{}
 		for _, x := range labelledTexts(t) {
@@ -55,8 +55,12 @@ func TestQuestionsOverLabelledTexts(t *testing.T) {
 				dish = lex.General()
 			}
 			r := a.Read(Input{Text: x.Text, Title: x.Title, Role: x.Role}, Brief{Dish: dish, Questions: asked})
-			if len(r.Cautions) > 0 {
+			if openDanger(a, Input{Text: x.Text, Title: x.Title, Role: x.Role}, Brief{Dish: dish}) {
 				require.NotEmpty(t, r.Questions[0].Danger, "%s: a danger comes first", x.ID)
+				open++
+			}
+			if len(r.Cautions) > 0 {
+				cautioned++
 			}
 			for _, q := range r.Questions {
 				total++
@@ -87,6 +91,7 @@ func TestQuestionsOverLabelledTexts(t *testing.T) {
 		share := float64(reached) / float64(steps)
 		t.Logf("%d at a time: %d questions (%d about a danger), step reached by the labels in %.1f %%, mean grade %.2f, most used wording %.1f %%, by area %v",
 			asked, total, dangers, 100*share, grade/float64(total), 100*float64(most)/float64(total), area)
+		assert.Greater(t, open, cautioned*2/3, "texts whose danger is asked about, of those with one")
 		assert.LessOrEqual(t, share, 0.05, "questions about a step that the labels say is reached")
 		assert.LessOrEqual(t, grade/float64(total), 4.0, "mean grade")
 		assert.LessOrEqual(t, float64(most)/float64(total), 0.08, "share of the most used wording")

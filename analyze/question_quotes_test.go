@@ -113,3 +113,18 @@ func TestANoteThatSetsOneWayAgainstAnotherIsAChange(t *testing.T) {
 		assert.Equal(t, want, asked, text)
 	}
 }
+
+// TestAQuestionAsksOfOneMoment: the sheet names two moments at which to look, a
+// question asks of one.
+func TestAQuestionAsksOfOneMoment(t *testing.T) {
+	for moment, want := range map[string]string{
+		"when the food is done and as you serve it":    "when the food is done",
+		"when you cut into the food and chew":          "when you cut into the food",
+		"when you bite through edge and middle":        "when you bite through edge and middle",
+		"while the food cooks and when you serve it":   "while the food cooks",
+		"when you lift the lid":                        "when you lift the lid",
+		"when you mix the bowl and bring a spoon near": "when you mix the bowl",
+	} {
+		assert.Equal(t, want, oneMoment(moment))
+	}
+}

@@ -165,6 +165,15 @@ func callsItTasteOrLook(form string) bool {
 	return false
 }
 
+// oneMoment returns the first of the moments that a dish file joins by "and" ("when it
+// is done and as you serve it"): the sheet names both, a question asks one thing.
+func oneMoment(moment string) string {
+	for _, more := range []string{" and when ", " and as ", " and on ", " and you ", " and chew", " and wait ", " and bring "} {
+		moment, _, _ = strings.Cut(moment, more)
+	}
+	return moment
+}
+
 // asksWho returns 1 for a wording that asks which adult knows or could help, and 0 for
 // another. Where the quote has the adult in it, the others are tried first: "Mum had
 // left it on the hob overnight".
@@ -184,7 +193,7 @@ func namesGrownUp(piece string) bool {
 // slots puts what they stand for in the place of the slots of a wording. It
 // fails where the text or the dish has nothing to put there.
 func (w *wording) slots(form string, q *wish, title string) (string, bool) {
-	moment := w.r.brief.Dish.Moments[lexicon.Sense(q.group)]
+	moment := oneMoment(w.r.brief.Dish.Moments[lexicon.Sense(q.group)])
 	if len(w.r.cautions) > 0 {
 		moment = "" // "what do you taste when you try a forkful?" of what nobody should eat
 	}

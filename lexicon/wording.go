@@ -68,11 +68,7 @@ func wordingTree() []wordingSection {
 			list := wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}}
 			kinds.lists, single.lists = append(kinds.lists, list), append(single.lists, list)
 		}
-		states := []string{"dealt", "treated", "planned"}
-		if role == "adult" {
-			states[2] = "advised"
-		}
-		for _, state := range states {
+		for _, state := range dangerStates(role) {
 			kinds.lists = append(kinds.lists, wordingList{state, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
 		danger.groups, doubtful.groups = append(danger.groups, kinds), append(doubtful.groups, single)
@@ -86,6 +82,15 @@ func wordingTree() []wordingSection {
 	}
 	look.groups = append(look.groups, places)
 	return append(tree, praise, danger, doubtful, last, look)
+}
+
+// dangerStates lists how a danger may have ended by a text so that it is asked about
+// in another way.
+func dangerStates(role string) []string {
+	if role == "adult" {
+		return []string{"treated"} // what an adult advised is told
+	}
+	return []string{"treated", "planned"}
 }
 
 // stepAreas returns the areas that are asked about at a job of the writer's own,
