@@ -234,6 +234,9 @@ func endsQuote(text string, tokens []token, from, to int) bool {
 	if last.leads() && !(to-2 >= from && tokens[to-2].norm == "since") || last.fills() || last.in("we", "he", "she", "they") || last.in("straight", "right", "just", "all", "then") && !endsHere(tokens, to) {
 		return false
 	}
+	if last.negator() && to < len(tokens) && !tokens[to].pause() {
+		return false // "when it was cold not | when it was hot"
+	}
 	if last.norm == "up" && to-2 >= from && tokens[to-2].in("ended", "end", "wound", "ends", "ending") {
 		return false // "and ended up | on the phone"
 	}
