@@ -23,7 +23,6 @@ type wish struct {
 	steps    []quotable // of a missing area: jobs of the writer's own at which to ask for it
 	shorter  []string   // other quotes, for where the first makes a question too hard to read
 	state    string     // of a danger: treated or planned against, where the text tells what came of it
-	doubtful bool       // of a danger: only one row of the lexicon hears it
 	mixed    bool       // the quote speaks of another sense as well
 	planned  bool       // the quote stands in the evaluation before this one
 }
@@ -214,7 +213,7 @@ func (d asking) thin(r *reading, doubt *doubt) []wish {
 			continue
 		}
 		s := &r.sentences[row.Sentences[0]-1]
-		if q := d.piece(r, s, row.Area, false); q != "" && !strings.HasSuffix(q, "n't") && !strings.HasSuffix(q, "n’t") {
+		if q := d.piece(r, s, row.Area, false); q != "" && !strings.HasSuffix(q, "n't") && !strings.HasSuffix(q, "n’t") && !strings.HasPrefix(strings.ToLower(q), "not ") {
 			out = append(out, wish{area: row.Area, step: Detail, group: string(row.Area), list: "detail", sentence: s.n, quote: q})
 		}
 	}
@@ -225,6 +224,9 @@ func (d asking) thin(r *reading, doubt *doubt) []wish {
 func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wish, bool) {
 	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
+	}
+	if cannotBe(s.tokens, v.from) {
+		return wish{}, false
 	}
 	if v.from < headingEnd(s.tokens) {
 		return wish{}, false // "What went well - the mixing"
@@ -259,6 +261,17 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	}
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
+}
+
+// cannotBe reports whether the judgement at token i is one that is ruled out: "mum
+// ate it so it can't be that bad".
+func cannotBe(tokens []token, i int) bool {
+	for j := i - 1; j >= 1 && j >= i-4; j-- {
+		if tokens[j].norm == "be" && (tokens[j-1].in("n't", "not", "cant", "couldnt") || j > 1 && tokens[j-2].in("ca", "cant", "couldnt")) {
+			return true
+		}
+	}
+	return false
 }
 
 // isNamed reports whether it is said before token i what was the best or the worst:

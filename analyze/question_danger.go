@@ -11,9 +11,9 @@ import (
 // which the kinds come up: about the danger itself, in a way that sends a learner
 // to the adult. Of several sentences that tell of one kind, the one is asked about
 // in which most tells of it. One event is asked about once, whatever kinds of
-// danger it belongs to. What the text tells plainly comes before what only one row of
-// the lexicon hears; of that the question asks how a cook keeps safe there, which is
-// worth an answer also where the words are no danger.
+// danger it belongs to. Not asked about is what may be none, as only one row of the
+// lexicon hears it, and what the text tells the end of: that an adult stepped in, or
+// has said what to do. The report shows it all the same.
 func (d asking) dangers(r *reading) []wish {
 	var out []wish
 	asked := map[string]bool{}
@@ -28,11 +28,7 @@ func (d asking) dangers(r *reading) []wish {
 			area: area, step: nextStep(r, area), group: c.Kind, list: "danger", state: seenTo(r, c.Sentence-1, c.Kind),
 			sentence: c.Sentence, quote: pieces[0], shorter: pieces[1:],
 		}
-		heard := cautioning(d).heard(r, c.Sentence-1, c.Kind)
-		if q.state == treated {
-			heard++ // the hurt was real
-		}
-		if q.doubtful = heard < plainlyHeard; q.settled() {
+		if q.state == dealt || q.state == givenAdvice || !d.plain(r, c, q.state) {
 			continue
 		}
 		if k := slices.IndexFunc(out, func(o wish) bool { return sameEvent(&o, &q) }); k < 0 {
@@ -41,23 +37,13 @@ func (d asking) dangers(r *reading) []wish {
 			out[k] = q // the harm tells it best
 		}
 	}
-	slices.SortStableFunc(out, func(a, b wish) int {
-		switch {
-		case a.doubtful == b.doubtful:
-			return 0
-		case a.doubtful:
-			return 1
-		}
-		return -1
-	})
 	return out
 }
 
-// settled reports whether the text tells already what a question about the danger would
-// ask for: that an adult stepped in or has said what to do, or, of what may be no
-// danger, how it is kept away next time. The report shows it all the same.
-func (q wish) settled() bool {
-	return q.state == dealt || q.state == givenAdvice || q.doubtful && q.state == planForNext
+// plain reports whether a danger is told plainly: more than one row of the lexicon
+// hears it, or a hurt was seen to.
+func (d asking) plain(r *reading, c Caution, state string) bool {
+	return state == treated || cautioning(d).heard(r, c.Sentence-1, c.Kind) >= plainlyHeard
 }
 
 // plainlyHeard is how many rows of the lexicon must hear a danger for it to be told

@@ -135,23 +135,21 @@ func TestAPromiseIsNoIllness(t *testing.T) {
 	}
 }
 
-// TestOfADangerHeardOnceIsAskedHowACookKeepsSafe: of words that only one row of the lexicon
-// hears, which may be none, a question asks how a cook keeps safe; what is told
-// plainly is for an adult, and comes first.
-func TestOfADangerHeardOnceIsAskedHowACookKeepsSafe(t *testing.T) {
+// TestADangerHeardOnceIsShownAndNotAskedAbout: of words that only one row of the lexicon
+// hears, which may be none, the report tells, and a question is put about what is
+// told plainly.
+func TestADangerHeardOnceIsShownAndNotAskedAbout(t *testing.T) {
 	a, lex := shared(t)
-	for text, want := range map[string]bool{
-		"I licked the spoon.": true,
-		"I burnt my finger on the hot tray and got a blister.":                false,
-		"The chicken was still pink and bloody in the middle when we cut it.": false,
+	for text, want := range map[string]string{
+		"I licked the spoon.": "",
+		"I burnt my finger on the hot tray and got a blister.":                     "injury",
+		"The chicken was still pink and bloody in the middle when we cut it.":      "undercooked",
+		"I licked the spoon. I burnt my finger on the hot tray and got a blister.": "injury",
 	} {
-		r := a.reading(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
-		dangers := asking{a.words}.dangers(r)
-		require.NotEmpty(t, dangers, text)
-		assert.Equal(t, want, dangers[0].doubtful, text)
-		require.NotEmpty(t, r.questions, text)
-		assert.Equal(t, want, !strings.Contains(r.questions[0].Text, "adult"), r.questions[0].Text)
+		r := a.Read(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
+		require.NotEmpty(t, r.Cautions, text)
+		require.NotEmpty(t, r.Questions, text)
+		assert.Equal(t, want, r.Questions[0].Danger, text)
+		assert.Equal(t, want != "", strings.Contains(r.Questions[0].Text, "adult"), r.Questions[0].Text)
 	}
-	r := a.reading(Input{Text: "I licked the spoon. I burnt my finger on the hot tray and got a blister.", Role: Learner}, Brief{Dish: lex.General()})
-	assert.Equal(t, "injury", r.questions[0].Danger)
 }

@@ -85,6 +85,9 @@ func (d *doubt) mark(s *sentence) {
 		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
 			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
 		}
+		if t.in("different", "separate", "fresh", "own", "new", "another") && i+1 < len(s.tokens) && s.tokens[i+1].kind == lexicon.Tool {
+			d.weak[lexicon.Hygiene]++ // "three different spoons"
+		}
 		if t.isVerb() && t.card.works && !t.in("taste", "tasted", "tastes", "check", "checked", "wash", "washed", "wipe", "wiped", "weighed", "measured", "tested") {
 			d.weak[lexicon.Technique]++
 		}
@@ -182,7 +185,8 @@ func (d *doubt) of(q wish) bool {
 		// ("Next time none").
 		return q.area == lexicon.Independence || q.area == lexicon.Improvement || !d.hollow(q.area) || d.toldBeside(q)
 	case "reason":
-		return d.reasoned(q.area)
+		// Why somebody helped is seldom more than that they did.
+		return q.area == lexicon.Independence || d.reasoned(q.area)
 	}
 	return false
 }
@@ -327,6 +331,9 @@ func (d *doubt) reasoned(a lexicon.Area) bool {
 		s := &d.r.sentences[n-1]
 		if resultArea(a) && amiss(s) && (n > 1 && deedTold(&d.r.sentences[n-2]) || n < len(d.r.sentences) && deedTold(&d.r.sentences[n])) {
 			return true // "The sauce was lumpy. I put all the milk in at once."
+		}
+		if resultArea(a) && n < len(d.r.sentences) && len(d.r.sentences[n].sensory) == 0 && deedTold(&d.r.sentences[n]) {
+			return true // "It tasted a bit bitter. I took the sugar darker than the picture."
 		}
 		if resultArea(a) && n < len(d.r.sentences) && toldBefore(&d.r.sentences[n]) {
 			return true // "The bottoms were soggy. Fat had come out of the meat."

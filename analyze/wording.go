@@ -89,9 +89,6 @@ func (w *wording) list(q *wish) []string {
 	all := w.words.lex.Reading.Wordings
 	switch q.list {
 	case "danger":
-		if q.doubtful {
-			return all["doubtful"][string(w.r.Role)][q.group]
-		}
 		if list := all["danger"][string(w.r.Role)][q.state]; q.state != "" && len(list) > 0 {
 			return list
 		}

@@ -61,17 +61,16 @@ func wordingTree() []wordingSection {
 		}
 		praise.groups = append(praise.groups, g)
 	}
-	danger, doubtful, last, look := wordingSection{name: "danger"}, wordingSection{name: "doubtful"}, wordingSection{name: "last"}, wordingSection{name: "look"}
+	danger, last, look := wordingSection{name: "danger"}, wordingSection{name: "last"}, wordingSection{name: "look"}
 	for _, role := range []string{"learner", "adult"} {
-		kinds, single := wordingGroup{name: role}, wordingGroup{name: role}
+		kinds := wordingGroup{name: role}
 		for _, k := range CautionKinds() {
-			list := wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}}
-			kinds.lists, single.lists = append(kinds.lists, list), append(single.lists, list)
+			kinds.lists = append(kinds.lists, wordingList{k, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
 		for _, state := range dangerStates(role) {
 			kinds.lists = append(kinds.lists, wordingList{state, wordingPlace{[]string{"{words}", "{dish}"}, true, 3}})
 		}
-		danger.groups, doubtful.groups = append(danger.groups, kinds), append(doubtful.groups, single)
+		danger.groups = append(danger.groups, kinds)
 		last.groups = append(last.groups, wordingGroup{role, []wordingList{
 			{"planned", wordingPlace{[]string{"{words}", "{dish}"}, true, fewestWordings}},
 		}})
@@ -81,7 +80,7 @@ func wordingTree() []wordingSection {
 		places.lists = append(places.lists, wordingList{sense, wordingPlace{[]string{"{count}"}, false, 1}})
 	}
 	look.groups = append(look.groups, places)
-	return append(tree, praise, danger, doubtful, last, look)
+	return append(tree, praise, danger, last, look)
 }
 
 // dangerStates lists how a danger may have ended by a text so that it is asked about

@@ -76,7 +76,7 @@ func TestBuiltinWordingsAreFreeOfProblems(t *testing.T) {
 // TestBrokenWordings breaks one thing at a time in the built-in file and wants
 // the line, and what to do about it.
 func TestBrokenWordings(t *testing.T) {
-	const whole = `      - "Before you touched any food, what did you do?"` + "\n"
+	const whole = `      - "Before you touched any food, what did you do about germs?"` + "\n"
 	line := strings.Count(builtinWordings(t)[:strings.Index(builtinWordings(t), whole)], "\n") + 1
 	for _, c := range []struct {
 		name, with string
