@@ -41,10 +41,25 @@ func (d asking) dangers(r *reading) []wish {
 }
 
 // plain reports whether a danger is told plainly: more than one row of the lexicon
-// hears it, or a hurt was seen to.
+// hears it, a hurt was seen to, or a good part of a short sentence tells it ("I used
+// the same board for the chicken and the salad.").
 func (d asking) plain(r *reading, c Caution, state string) bool {
-	return state == treated || cautioning(d).heard(r, c.Sentence-1, c.Kind) >= plainlyHeard
+	if state == treated || cautioning(d).heard(r, c.Sentence-1, c.Kind) >= plainlyHeard {
+		return true
+	}
+	s := &r.sentences[c.Sentence-1]
+	words := countWords(s.tokens)
+	for _, h := range s.dangers {
+		if h.Label == c.Kind && h.danger() && words <= shortDanger && 5*countWords(s.tokens[h.from:h.to]) >= 2*words {
+			return true
+		}
+	}
+	return false
 }
+
+// shortDanger is the most words of a sentence in which two in five, as one sign, make a
+// danger plain.
+const shortDanger = 12
 
 // plainlyHeard is how many rows of the lexicon must hear a danger for it to be told
 // plainly. Of the cautions on 138 texts that no rule had seen 16 were heard twice or

@@ -141,10 +141,11 @@ func TestAPromiseIsNoIllness(t *testing.T) {
 func TestADangerHeardOnceIsShownAndNotAskedAbout(t *testing.T) {
 	a, lex := shared(t)
 	for text, want := range map[string]string{
-		"I licked the spoon.": "",
-		"I burnt my finger on the hot tray and got a blister.":                     "injury",
-		"The chicken was still pink and bloody in the middle when we cut it.":      "undercooked",
-		"I licked the spoon. I burnt my finger on the hot tray and got a blister.": "injury",
+		"We passed it round and it was a laugh and then I licked the spoon.":                                                      "",
+		"I used the same board for the chicken and the salad.":                                                                    "cross-contact",
+		"I burnt my finger on the hot tray and got a blister.":                                                                    "injury",
+		"The chicken was still pink and bloody in the middle when we cut it.":                                                     "undercooked",
+		"We passed it round and it was a laugh and then I licked the spoon. I burnt my finger on the hot tray and got a blister.": "injury",
 	} {
 		r := a.Read(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()})
 		require.NotEmpty(t, r.Cautions, text)

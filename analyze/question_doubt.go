@@ -332,7 +332,7 @@ func (d *doubt) reasoned(a lexicon.Area) bool {
 		if resultArea(a) && amiss(s) && (n > 1 && deedTold(&d.r.sentences[n-2]) || n < len(d.r.sentences) && deedTold(&d.r.sentences[n])) {
 			return true // "The sauce was lumpy. I put all the milk in at once."
 		}
-		if resultArea(a) && n < len(d.r.sentences) && len(d.r.sentences[n].sensory) == 0 && deedTold(&d.r.sentences[n]) {
+		if resultArea(a) && n < len(d.r.sentences) && deedTold(&d.r.sentences[n]) {
 			return true // "It tasted a bit bitter. I took the sugar darker than the picture."
 		}
 		if resultArea(a) && n < len(d.r.sentences) && toldBefore(&d.r.sentences[n]) {
