@@ -1,6 +1,9 @@
 package analyze
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // backward returns the token n places before token i, or one that is no word.
 func backward(tokens []token, i, n int) *token {
@@ -66,9 +69,13 @@ func comparative(t *token) bool {
 }
 
 // beforeMishap: "before it could catch", "before anybody slipped", "before it
-// dried on": what it was done to prevent.
+// dried on": what it was done to prevent. "My brother had one before I could stop him"
+// was not done for that; "the froth set before I could skim it" tells a cause.
 func beforeMishap(tokens []token, i int) bool {
 	n, m, o := after(tokens, i, 1), after(tokens, i, 2), after(tokens, i, 3)
+	if n.in("i", "we") && slices.ContainsFunc(tokens[clauseStart(tokens, i):i], func(t token) bool { return t.human() }) {
+		return false
+	}
 	if m.norm == "could" || o.norm == "could" {
 		return true
 	}
