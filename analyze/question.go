@@ -225,11 +225,14 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
-	if cannotBe(s.tokens, v.from) {
-		return wish{}, false
+	if cannotBe(s.tokens, v.from) || tokensIn(s.tokens, v.to, "at") {
+		return wish{}, false // "I want to get better at flipping": who is judged is the cook
 	}
-	if v.from < headingEnd(s.tokens) {
-		return wish{}, false // "What went well - the mixing"
+	if v.from > 0 && s.tokens[v.from-1].in("smelt", "smelled", "smells", "smell") && s.tokens[v.from].in("ok", "okay", "fine", "alright", "normal", "right") {
+		return wish{}, false // it was not off
+	}
+	if end := headingEnd(s.tokens); v.from < end || end > 0 && v.from > end+lineOpening {
+		return wish{}, false // "What went well - the mixing"; "- sauce: passata, garlic and oregano, fine"
 	}
 	if v.to < len(s.tokens) && s.tokens[v.to].in("bit", "part", "thing", "moment", "job") && isNamed(s.tokens, v.from) {
 		return wish{}, false
@@ -262,6 +265,10 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	row := r.row(q.area)
 	return q, q.area != "" && row.Expected && !row.Detail
 }
+
+// lineOpening is how many words behind a heading a judgement may stand to be what the
+// line says, and no afterthought to it.
+const lineOpening = 2
 
 // cannotBe reports whether the judgement at token i is one that is ruled out: "mum
 // ate it so it can't be that bad".

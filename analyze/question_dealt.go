@@ -40,6 +40,9 @@ func seenTo(r *reading, i int, kind string) string {
 			return dealt
 		}
 	}
+	if putRightLater(r, i, kind) {
+		return dealt
+	}
 	if told {
 		return planForNext
 	}
@@ -61,6 +64,37 @@ func grownUpMet(tokens []token) bool {
 	}
 	return false
 }
+
+// putRightLater reports whether a sentence further on tells how the danger was put right,
+// in the signs that tell it in the next sentence, or that the food was cooked on: "raw
+// pink in the middle. The coals were still flaming. Moved them to the side for another
+// ten minutes."
+func putRightLater(r *reading, i int, kind string) bool {
+	for n := i + 1; n <= i+mendedReach && n < len(r.sentences); n++ {
+		s := &r.sentences[n]
+		if s.has(lexicon.Improvement) {
+			continue
+		}
+		if putRight(s.tokens, s.dangers, kind) || kind == "undercooked" && done(s.tokens) && cookedOn(s.tokens) {
+			return true
+		}
+	}
+	return false
+}
+
+// cookedOn reports whether food was given more heat: "moved to the side for another
+// ten minutes".
+func cookedOn(tokens []token) bool {
+	for i := range tokens {
+		if t := &tokens[i]; t.tagIn("VBD", "VBN") && (t.card.works || t.in("moved", "left", "went", "gave", "stuck", "got")) {
+			return restHas(tokens, i, len(tokens), "another", "longer", "extra", "again")
+		}
+	}
+	return false
+}
+
+// mendedReach is how many sentences behind a danger may tell that it was put right.
+const mendedReach = 3
 
 // toldForNextTime reports whether the sentence of a danger, or the one right behind it,
 // tells what to do next time: that is what a question would ask for ("You grated

@@ -32,6 +32,8 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 		{Learner, "I burnt my hand on the tray. Next time I will wear the gloves.", planForNext},
 		{Learner, "Mum put my hand under the tap as I burnt it on the tray. Next time I will wear the gloves.", dealt},
 		{Learner, "I rubbed my eye after the chillies and it stung for ages. It was hot and red. Next time: gloves for the chillies.", planForNext},
+		{Learner, "The burgers were raw and pink in the middle. The coals were flaming. Moved them to the side with the lid down for another ten minutes.", dealt},
+		{Learner, "The burgers were raw and pink in the middle. The coals were flaming. I would leave them another ten minutes.", ""},
 		{Adult, "He did rinse the raw chicken in the sink, so we had a chat about it.", dealt},
 		{Adult, "He burnt his hand on the tray. We ran it under the cold tap.", dealt},
 		{Adult, "She cut her finger on the grater.", ""},

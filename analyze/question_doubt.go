@@ -15,6 +15,7 @@ type doubt struct {
 	weak  map[lexicon.Area]int // how many words hint at it
 	nosed bool                 // the nose is spoken of
 	heard []bool               // by sentence: somebody else's words; asked for each question
+	away  bool                 // an adult who did not see the work
 }
 
 func newDoubt(words *vocabulary, r *reading) *doubt {
@@ -24,6 +25,7 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 		d.mark(&r.sentences[i])
 		d.heard[i] = r.sentences[i].reportsSpeech(r.Text)
 		thens += r.sentences[i].thens()
+		d.away = d.away || r.Role == Adult && r.sentences[i].missedIt()
 	}
 	if listedSteps(r.Text) >= fewestSteps {
 		d.weak[lexicon.Organisation] += fewestSteps // a list of steps shows their order
@@ -32,6 +34,32 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 		d.weak[lexicon.Organisation] += thens // "… then … then …": the order is told
 	}
 	return d
+}
+
+// missedIt reports whether an adult tells of not having been there while the cook
+// worked: "I only saw the end of it".
+func (s *sentence) missedIt() bool {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		first := i == 0 || s.tokens[i-1].in("i", "we") || i > 1 && s.tokens[i-2].in("i", "we")
+		switch {
+		case t.norm == "only" && (tokensIn(s.tokens, i+1, "saw", "caught", "watched") && restHas(s.tokens, i+2, i+5, "end", "tail", "last", "finish", "finished", "half", "part", "bits", "result") || tokensIn(s.tokens, i+1, "came", "there", "here", "back", "home")):
+			return true
+		case first && t.in("missed") && tokensIn(s.tokens, i+1, "most", "the", "all", "it"):
+			return true
+		case first && t.norm == "was" && tokensIn(s.tokens, i+1, "n't", "not") && tokensIn(s.tokens, i+2, "there", "here", "in", "home", "around", "about", "watching"),
+			first && t.in("wasnt", "wasn't") && tokensIn(s.tokens, i+1, "there", "here", "in", "home", "around", "about", "watching"):
+			return true
+		case first && t.in("didnt", "did") && (tokensIn(s.tokens, i+1, "see") || tokensIn(s.tokens, i+1, "n't", "not") && tokensIn(s.tokens, i+2, "see")) && restHas(s.tokens, i, i+6, "it", "much", "most", "all", "making", "cook", "cooking", "him", "her", "them"):
+			return true
+		case first && t.norm == "was" && tokensIn(s.tokens, i+1, "out", "upstairs", "working", "asleep", "away", "elsewhere"),
+			first && t.norm == "was" && tokensIn(s.tokens, i+1, "at", "on") && restHas(s.tokens, i, i+6, "work", "shift", "shifts", "nights", "lates", "phone", "call"):
+			return true
+		case t.norm == "got" && tokensIn(s.tokens, i+1, "home", "in", "back") && restHas(s.tokens, 0, i+9, "when", "until", "before", "by", "time", "already", "from", "late"):
+			return true
+		}
+	}
+	return false
 }
 
 // fewestSteps is how many lines of a list show the order of the work.
@@ -82,7 +110,7 @@ func (d *doubt) mark(s *sentence) {
 		if t.in("cloud", "whiff", "waft", "wafted", "wave") && i+1 < len(s.tokens) && s.tokens[i+1].norm == "of" {
 			d.nosed = true // "a cloud of cardamom came out"
 		}
-		if i == 0 && t.tagIn("VB", "VBP") && t.card.works && !t.pause() {
+		if i == 0 && len(s.tokens) > 2 && (t.tagIn("VB", "VBP") && t.card.works || t.in(advisedVerbs...)) && !s.tokens[1].isVerb() && !t.pause() {
 			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
 		}
 		if t.in("different", "separate", "fresh", "own", "new", "another") && i+1 < len(s.tokens) && s.tokens[i+1].kind == lexicon.Tool {
@@ -92,7 +120,7 @@ func (d *doubt) mark(s *sentence) {
 			d.weak[lexicon.Technique]++
 		}
 	}
-	if last := &s.tokens[len(s.tokens)-1]; last.norm == "!" && s.tokens[0].in("read", "remember", "check", "watch", "wear", "use", "keep", "leave", "put", "ask", "start", "wait", "make", "get", "buy", "do", "dont") {
+	if last := &s.tokens[len(s.tokens)-1]; last.norm == "!" && (s.tokens[0].in(advisedVerbs...) || s.tokens[0].in("read", "put")) {
 		d.weak[lexicon.Improvement]++ // "Read to the end of the recipe!"
 	}
 	if contrastNote(s.tokens) {
@@ -105,6 +133,14 @@ func (d *doubt) mark(s *sentence) {
 	for _, h := range d.words.cues.find(s) {
 		d.weak[lexicon.Area(h.Label)]++
 	}
+}
+
+// advisedVerbs open what people tell themselves to do next time, and are no jobs of
+// the kitchen: "Wait for them to cool."
+// The past of "put", "let" and "read" looks the same, so they are not among them.
+var advisedVerbs = []string{
+	"remember", "check", "watch", "wear", "use", "keep", "leave", "ask", "start", "wait", "make", "get", "buy", "do", "dont", "open", "try", "give", "have", "be",
+	"turn", "take", "add", "allow", "mind", "learn", "stand", "hold", "go", "stop", "never",
 }
 
 // contrastNote reports whether a sentence has no verb that tells what was, and sets
@@ -162,6 +198,9 @@ func (d *doubt) hintsAt(t *token) lexicon.Area {
 
 // of reports whether the text may answer the question already.
 func (d *doubt) of(q wish) bool {
+	if d.away && (contains(workAreas(), q.area) || q.list == "reason") {
+		return true // who was not there cannot say what was done
+	}
 	switch q.list {
 	case "said":
 		if q.area == lexicon.Aroma {

@@ -105,6 +105,9 @@ func TestANoteThatSetsOneWayAgainstAnotherIsAChange(t *testing.T) {
 	for text, want := range map[string]bool{
 		"The parsnips were burnt. Honey on at the end not the start!!": false,
 		"The parsnips were burnt. It was not the start of the week.":   true,
+		"The mayo went oily. Wait for them to cool.":                   false,
+		"The mayo went oily. Open tins first.":                         false,
+		"The mayo went oily. Wait was long.":                           true,
 	} {
 		asked := false
 		for _, q := range ask(t, Learner, 0, text) {
@@ -126,5 +129,48 @@ func TestAQuestionAsksOfOneMoment(t *testing.T) {
 		"when you mix the bowl and bring a spoon near": "when you mix the bowl",
 	} {
 		assert.Equal(t, want, oneMoment(moment))
+	}
+}
+
+// TestWhoSawOnlyTheEndIsNotAskedWhatWasDone: an adult who was elsewhere can speak of
+// the dish and of the kitchen, not of the work.
+func TestWhoSawOnlyTheEndIsNotAskedWhatWasDone(t *testing.T) {
+	for text, want := range map[string]bool{
+		"Busy night so only saw the end of it. The rice was stodgy.":                false,
+		"I wasn't there for most of it. The rice was stodgy.":                       false,
+		"I was at work. The rice was stodgy.":                                       false,
+		"I got home when it was on the plates. The rice was stodgy.":                false,
+		"I was at the sink next to her. The rice was stodgy.":                       true,
+		"She was out of the kitchen once. The rice was stodgy.":                     true,
+		"I only saw one thing that worried me, his cuff. The rice was stodgy.":      true,
+		"He only got the rice on at six and I was on hand. The rice was stodgy.":    true,
+		"I did not see any mess. The rice was stodgy, and the sauce was thin.":      true,
+		"We were both at the table by seven and the rice was stodgy, he stirred it": true,
+	} {
+		asked := false
+		for _, q := range ask(t, Adult, 0, text) {
+			asked = asked || contains(workAreas(), q.Area) || q.Step == Reason
+		}
+		assert.Equal(t, want, asked, text)
+	}
+}
+
+// TestAJudgementOfSomethingElseIsNotAskedAbout: of the cook's skill, of food that was
+// tried for being off, of one line of a list.
+func TestAJudgementOfSomethingElseIsNotAskedAbout(t *testing.T) {
+	for text, want := range map[string]bool{
+		"I want to get better at flipping.":                       false,
+		"Next time I would do it better.":                         true,
+		"The chicken was left over but it smelt ok.":              false,
+		"It smelt lovely.":                                        true,
+		"Sauce: passata, garlic and oregano, fine.":               false,
+		"Sauce: fine.":                                            true,
+		"- sauce: passata, garlic and oregano, fine\n- dough: ok": true,
+	} {
+		asked := false
+		for _, q := range ask(t, Learner, 0, text) {
+			asked = asked || q.Step == Detail && len(q.Quotes) > 0
+		}
+		assert.Equal(t, want, asked, text)
 	}
 }
