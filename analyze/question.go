@@ -228,6 +228,9 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if cannotBe(s.tokens, v.from) || tokensIn(s.tokens, v.to, "at") {
 		return wish{}, false // "I want to get better at flipping": who is judged is the cook
 	}
+	if v.from > 0 && s.tokens[v.from-1].in("sounds", "sounded", "sound") || supposedBefore(s.tokens, v.from) {
+		return wish{}, false // "which sounds weird but works"; "it would be a winner"
+	}
 	if v.from > 0 && s.tokens[v.from-1].in("smelt", "smelled", "smells", "smell") && s.tokens[v.from].in("ok", "okay", "fine", "alright", "normal", "right") {
 		return wish{}, false // it was not off
 	}
@@ -276,6 +279,17 @@ func cannotBe(tokens []token, i int) bool {
 	for j := i - 1; j >= 1 && j >= i-4; j-- {
 		if tokens[j].norm == "be" && (tokens[j-1].in("n't", "not", "cant", "couldnt") || j > 1 && tokens[j-2].in("ca", "cant", "couldnt")) {
 			return true
+		}
+	}
+	return false
+}
+
+// supposedBefore reports whether the judgement at token i is of what would be, not of
+// what was.
+func supposedBefore(tokens []token, i int) bool {
+	for j := i - 1; j > 0 && j >= i-4; j-- {
+		if tokens[j].norm == "be" || tokens[j].in("look", "taste", "smell", "make") {
+			return tokens[j-1].imagines() || tokens[j-1].isAdv() && j > 1 && tokens[j-2].imagines()
 		}
 	}
 	return false

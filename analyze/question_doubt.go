@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -98,6 +99,9 @@ func (d *doubt) mark(s *sentence) {
 		if t.tagIn("JJR", "RBR") && !(i+1 < len(s.tokens) && s.tokens[i+1].norm == "than") {
 			d.weak[lexicon.Improvement]++ // "so a lower shelf"
 		}
+		if t.card.works && i+2 == len(s.tokens)-1 && i > 0 && s.tokens[i-1].norm == "so" && strings.HasSuffix(s.tokens[i+1].norm, "er") {
+			d.weak[lexicon.Improvement]++ // "in big lumps so cut finer"
+		}
 		if t.in("more", "less", "much", "enough") && i+1 < len(s.tokens) && s.tokens[i+1].kind.Food() {
 			d.weak[lexicon.Taste]++ // "a little more lemon"
 		}
@@ -110,7 +114,7 @@ func (d *doubt) mark(s *sentence) {
 		if t.in("cloud", "whiff", "waft", "wafted", "wave") && i+1 < len(s.tokens) && s.tokens[i+1].norm == "of" {
 			d.nosed = true // "a cloud of cardamom came out"
 		}
-		if i == 0 && len(s.tokens) > 2 && (t.tagIn("VB", "VBP") && t.card.works || t.in(advisedVerbs...)) && !s.tokens[1].isVerb() && !t.pause() {
+		if i == 0 && len(s.tokens) > 2 && (t.tagIn("VB", "VBP") && t.card.works || t.opensAdvice()) && !s.tokens[1].isVerb() && !t.pause() {
 			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
 		}
 		if t.in("different", "separate", "fresh", "own", "new", "another") && i+1 < len(s.tokens) && s.tokens[i+1].kind == lexicon.Tool {
@@ -120,7 +124,7 @@ func (d *doubt) mark(s *sentence) {
 			d.weak[lexicon.Technique]++
 		}
 	}
-	if last := &s.tokens[len(s.tokens)-1]; last.norm == "!" && (s.tokens[0].in(advisedVerbs...) || s.tokens[0].in("read", "put")) {
+	if last := &s.tokens[len(s.tokens)-1]; last.norm == "!" && (s.tokens[0].opensAdvice() || s.tokens[0].in("read", "put")) {
 		d.weak[lexicon.Improvement]++ // "Read to the end of the recipe!"
 	}
 	if contrastNote(s.tokens) {
@@ -135,12 +139,12 @@ func (d *doubt) mark(s *sentence) {
 	}
 }
 
-// advisedVerbs open what people tell themselves to do next time, and are no jobs of
-// the kitchen: "Wait for them to cool."
-// The past of "put", "let" and "read" looks the same, so they are not among them.
-var advisedVerbs = []string{
-	"remember", "check", "watch", "wear", "use", "keep", "leave", "ask", "start", "wait", "make", "get", "buy", "do", "dont", "open", "try", "give", "have", "be",
-	"turn", "take", "add", "allow", "mind", "learn", "stand", "hold", "go", "stop", "never",
+// opensAdvice reports whether the word, at the head of a note, is what people tell
+// themselves to do next time, and no job of the kitchen: "Wait for them to cool." The
+// past of "put", "let" and "read" looks the same, so they are not among them.
+func (t *token) opensAdvice() bool {
+	return t.in("remember", "check", "watch", "wear", "use", "keep", "leave", "ask", "start", "wait", "make", "get", "buy", "do", "dont", "open", "try", "give", "have", "be",
+		"turn", "take", "add", "allow", "mind", "learn", "stand", "hold", "go", "stop", "never")
 }
 
 // contrastNote reports whether a sentence has no verb that tells what was, and sets
@@ -187,6 +191,11 @@ func worksTogether(tokens []token, i int) bool {
 	return false
 }
 
+// hinted reports whether a word of the sentence hints at the area.
+func (d *doubt) hinted(s *sentence, a lexicon.Area) bool {
+	return slices.ContainsFunc(s.tokens, func(t token) bool { return d.hintsAt(&t) == a })
+}
+
 // hintsAt returns the area that a word often speaks of without showing it: one
 // that the lexicon lists, or help, where somebody is named.
 func (d *doubt) hintsAt(t *token) lexicon.Area {
@@ -210,6 +219,9 @@ func (d *doubt) of(q wish) bool {
 	case "vague", "work":
 		if q.group == "whole" && (d.weak[q.area] > 0 || d.openedBeside(q)) {
 			return true // every sense that is left is hinted at, or the next words say what is meant
+		}
+		if q.sentence < len(d.r.sentences) && resultArea(q.area) && d.hinted(&d.r.sentences[q.sentence], q.area) {
+			return true // "It still tasted good. They were soft and toffee flavoured."
 		}
 		s := &d.r.sentences[q.sentence-1]
 		if d.heard[q.sentence-1] {

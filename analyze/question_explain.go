@@ -15,6 +15,9 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 	if s.has(lexicon.Improvement) != (a == lexicon.Improvement) {
 		return ""
 	}
+	if len(s.vague) > 0 && resultArea(a) {
+		return "" // "Layers lovely": what is meant is not told yet
+	}
 	quote := ""
 	d.pieces(r, s, a, true, func(from, to int) bool {
 		piece := s.tokens[from:to]
@@ -28,14 +31,15 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 			ok = done(piece) && handedOver(piece, r.Role)
 		case lexicon.Hygiene, lexicon.Safety:
 			// "stood back" explains itself.
-			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !(a == lexicon.Safety && countWords(piece) < 3)
+			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !(a == lexicon.Safety && countWords(piece) < 3) &&
+				!restHas(s.tokens, 0, len(s.tokens), "allergy", "allergies", "allergic") && !(a == lexicon.Hygiene && !keepsClean(piece))
 		case lexicon.Organisation:
-			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece)
+			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece) && getsReady(piece)
 		case lexicon.Technique:
-			ok = done(piece) && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from)
+			ok = done(piece) && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to)
 		default:
 			// What is eaten raw is as it grew.
-			ok = done(piece) && d.outcomeOf(s, from, to, a) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
+			ok = done(piece) && d.outcomeOf(s, from, to, a) && !likenessOf(piece, a) && !workBeside(s.tokens, from, to) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
 		}
 		if ok {
 			quote = r.Text[s.tokens[from].start:s.tokens[to-1].end]
@@ -43,6 +47,56 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		return ok
 	})
 	return quote
+}
+
+// getsReady reports whether a piece tells of getting ready, which is done for a purpose.
+func getsReady(piece []token) bool {
+	for i := range piece {
+		if t := &piece[i]; t.isVerb() && t.card.works || t.in("laid", "set", "weighed", "measured", "preheated", "lined", "cleared", "tidied", "prepared", "prepped", "sorted", "timer", "timers", "ready", "list") {
+			return !restHas(piece, 0, len(piece), "felt", "feel")
+		}
+	}
+	return false
+}
+
+// keepsClean reports whether a piece tells of hands, hair, a board or the like, which are
+// kept clean for a purpose: that the sugar was swept up needs none.
+func keepsClean(piece []token) bool {
+	for i := range piece {
+		if t := &piece[i]; t.kind == lexicon.Body || t.in("washed", "wash", "scrubbed", "board", "boards", "apron", "gloves", "hair", "separate", "soap", "soapy", "sleeves") {
+			return true
+		}
+	}
+	return false
+}
+
+// tellsOn reports whether the sentence goes on behind the piece that ends at token i, as
+// it may with what came of it: "I scored the skin and they stayed whole".
+func tellsOn(tokens []token, i int) bool {
+	for ; i < len(tokens); i++ {
+		if tokens[i].tagIn("VBD", "VBZ", "VBP", "MD") {
+			return true
+		}
+	}
+	return false
+}
+
+// likenessOf reports whether a piece tells a look, a smell or a taste by what it was like:
+// nobody has made it like slime or Christmas.
+func likenessOf(piece []token, a lexicon.Area) bool {
+	return a != lexicon.Texture && restHas(piece, 0, len(piece), "like")
+}
+
+// workBeside reports whether the sentence tells, around the piece, of a job or of what
+// went in, which may be what led to it: "Three chillies was brave and | my mouth was on
+// fire".
+func workBeside(tokens []token, from, to int) bool {
+	for i := range tokens {
+		if t := &tokens[i]; (i < from || i >= to) && (t.kind == lexicon.Ingredient || t.kind == lexicon.Protein || t.isVerb() && t.card.works) {
+			return true
+		}
+	}
+	return false
 }
 
 // done reports whether a piece tells what was, not what is not, is to be,
@@ -139,11 +193,8 @@ func cooks(piece []token) bool {
 // plainest reports whether a piece tells only that something was cut up, of which
 // there is nothing to explain: "chopped onion".
 func plainest(piece []token) bool {
-	if countWords(piece) > 4 {
-		return false
-	}
 	for i := range piece {
-		if t := &piece[i]; t.isVerb() && t.card.works && !t.in("chopped", "cut", "sliced", "diced", "peeled", "grated", "chop", "slice", "peel", "grate") {
+		if t := &piece[i]; (t.isVerb() || t.tagIn("JJ", "NN")) && t.card.works && t.kind != lexicon.Ingredient && !t.in("chopped", "cut", "sliced", "diced", "peeled", "grated", "chop", "slice", "peel", "grate") {
 			return false
 		}
 	}
@@ -155,6 +206,9 @@ func plainest(piece []token) bool {
 func severalJobs(piece []token) bool {
 	jobs := 0
 	for i := range piece {
+		if i > 0 && piece[i].human() && piece[i-1].norm == "," {
+			return true // "Onions cut thin, I wore goggles"
+		}
 		if t := &piece[i]; (t.tagIn("VBD", "VBN") || strings.HasSuffix(t.norm, "ed") && !t.describes()) && t.card.works && (i == 0 || piece[i-1].in(",", "and", "then", "&", "+") || piece[i-1].human()) {
 			jobs++
 		}

@@ -108,6 +108,8 @@ func TestANoteThatSetsOneWayAgainstAnotherIsAChange(t *testing.T) {
 		"The mayo went oily. Wait for them to cool.":                   false,
 		"The mayo went oily. Open tins first.":                         false,
 		"The mayo went oily. Wait was long.":                           true,
+		"The bacon was in big lumps so cut finer.":                     false,
+		"i wuld toste the crums first.":                                false,
 	} {
 		asked := false
 		for _, q := range ask(t, Learner, 0, text) {
@@ -172,5 +174,55 @@ func TestAJudgementOfSomethingElseIsNotAskedAbout(t *testing.T) {
 			asked = asked || q.Step == Detail && len(q.Quotes) > 0
 		}
 		assert.Equal(t, want, asked, text)
+	}
+}
+
+// TestWhatNobodyMadeIsNotAskedWhy: a likeness, a look or a taste with what led to it
+// beside it, a chore, or two things at once bring no question for a reason.
+func TestWhatNobodyMadeIsNotAskedWhy(t *testing.T) {
+	for text, want := range map[string]bool{
+		"I rested the batter in the fridge an hour. We had it with jam.":       true,
+		"I cut the carrot in sticks. We had it with jam.":                      false,
+		"I scored the skin and they stayed whole. We had it with jam.":         false,
+		"Onions sliced thin, I looked silly. We had it with jam.":              false,
+		"The crumb was springy. We had it with jam.":                           true,
+		"Lovely springy crumb. We had it with jam.":                            false,
+		"Three eggs went in and the crumb was springy. We had it with jam.":    false,
+		"I washed my hands with hot soap. We had it with jam.":                 true,
+		"I swept up all the sugar with a brush. We had it with jam.":           false,
+		"I asked about nuts first, nobody has allergies. We had it with jam.":  false,
+		"I read the list and felt ill. We had it with jam.":                    false,
+		"I weighed everything into bowls. We had it with jam.":                 true,
+		"It looked like a bright dinosaur. It looked dark. We had it with jam": false,
+	} {
+		var asked []string
+		for _, q := range ask(t, Learner, 0, "It tasted of nutmeg. It tasted of lemon. "+text) {
+			if q.Step == Reason {
+				asked = append(asked, q.Text)
+			}
+		}
+		assert.Equal(t, want, len(asked) > 0, "%s: %s", text, asked)
+	}
+}
+
+// TestTheFoodThatWasJudgedIsAskedAbout: a judgement of a part is not asked about as if
+// it were of the dish, and what is supposed, or only sounds so, is not asked about.
+func TestTheFoodThatWasJudgedIsAskedAbout(t *testing.T) {
+	for text, want := range map[string]string{
+		"I used a big nozzle. The dip was gorgeous.":                       "dip",
+		"I used a big nozzle. It was gorgeous.":                            "“gorgeous”",
+		"It would be a winner.":                                            "",
+		"I put chocolate in at the end which sounds weird.":                "",
+		"It still tasted good. They were soft and toffee flavoured.":       "",
+		"It still tasted good. They were soft and we ate them in the yard": "“good”",
+	} {
+		got := ""
+		for _, q := range ask(t, Learner, 0, text) {
+			if q.Step == Detail && len(q.Quotes) > 0 {
+				got = q.Text
+			}
+		}
+		assert.Equal(t, want == "", got == "", "%s: %s", text, got)
+		assert.Contains(t, got, want, text)
 	}
 }

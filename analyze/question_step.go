@@ -31,7 +31,10 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 			if a == lexicon.Improvement {
 				rank, ok = 0, faultAt(s, j)
 			}
-			if !ok || namesNext(s.tokens, j) || listsWhatWas(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
+			if a != lexicon.Improvement && s.has(lexicon.Improvement) {
+				break // "next time I chop coriander also"
+			}
+			if !ok || a == lexicon.Safety && !hazardous(s.tokens, j) || namesNext(s.tokens, j) || listsWhatWas(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
 				continue // "we had toast": the food, not the job
 			}
 			from, to, whole := clauseAround(r.Text, s.tokens, j, j+1, maxQuote)
@@ -42,6 +45,21 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 	}
 	slices.SortStableFunc(out, func(a, b quotable) int { return a.rank - b.rank })
 	return out
+}
+
+// hazardous reports whether token j is a tool or a job at which somebody can get hurt,
+// and not what was cut or cooked before: "soaked the slices", "peeled the boiled eggs".
+func hazardous(tokens []token, j int) bool {
+	t := &tokens[j]
+	if t.kind == lexicon.Tool {
+		return true
+	}
+	for k := j + 1; k < len(tokens) && k <= j+2; k++ {
+		if tokens[k].kind == lexicon.Tool && tokens[k-1].tagIn("DT", "PRP$") {
+			return false // "we boiled the jars first"
+		}
+	}
+	return t.isVerb() && !(t.tag == "VBN" && j > 0 && tokens[j-1].tagIn("DT", "PRP$", "JJ", "IN") && j+1 < len(tokens) && tokens[j+1].isNoun())
 }
 
 // sharesModal reports whether the piece that begins at token i, without anybody
@@ -70,6 +88,9 @@ func sharesModal(tokens []token, i int) bool {
 // endsWhole reports whether what stands before token i is a whole: no clause has
 // only begun there, as in "I boiled it until a drop | set hard".
 func endsWhole(tokens []token, i int) bool {
+	if i < len(tokens) && i > 0 && tokens[i-1].in("well", "just", "right", "about", "almost", "nearly") {
+		return false // "boiled hard for well | over ten minutes"
+	}
 	return i == len(tokens) || tokens[i].pause() || tokens[i].divides() || tokens[i].tag == "CC" || tokens[i].joins() || tokens[i].leads() ||
 		tokens[i].tag == "IN" && !tokens[i].in("of", "like", "than", "that")
 }

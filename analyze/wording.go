@@ -107,6 +107,9 @@ func (w *wording) inTurn(list []string, q *wish) []string {
 	}
 	first := int(w.hash(q.group+" "+q.list) % uint32(len(list)))
 	turn := append(append([]string(nil), list[first:]...), list[:first]...)
+	if q.list == "vague" && q.noun != "" && !strings.Contains(" "+w.title+" ", " "+q.noun+" ") {
+		slices.SortStableFunc(turn, func(a, b string) int { return asksOfDish(a) - asksOfDish(b) }) // "Chocolate dip was gorgeous."
+	}
 	if q.list == "danger" && w.r.Role == Learner && namesGrownUp(q.quote) {
 		slices.SortStableFunc(turn, func(a, b string) int { return asksWho(a) - asksWho(b) })
 	}
@@ -179,6 +182,15 @@ func asksWho(form string) int {
 		return 1
 	}
 	return 0
+}
+
+// asksOfDish returns 0 for a wording that names the food that was judged, and 1 for one
+// that asks about the dish as a whole.
+func asksOfDish(form string) int {
+	if strings.Contains(form, "{noun}") {
+		return 0
+	}
+	return 1
 }
 
 // namesGrownUp reports whether a piece of a text names a grown-up.
