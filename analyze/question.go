@@ -225,8 +225,8 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
-	if cannotBe(s.tokens, v.from) || tokensIn(s.tokens, v.to, "at") {
-		return wish{}, false // "I want to get better at flipping": who is judged is the cook
+	if cannotBe(s.tokens, v.from) || tokensIn(s.tokens, v.to, "at", "except", "apart", "but") {
+		return wish{}, false // "I want to get better at flipping": who is judged is the cook; "well except the flip"
 	}
 	if v.from > 0 && s.tokens[v.from-1].in("sounds", "sounded", "sound") || supposedBefore(s.tokens, v.from) {
 		return wish{}, false // "which sounds weird but works"; "it would be a winner"

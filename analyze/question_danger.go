@@ -12,8 +12,9 @@ import (
 // to the adult. Of several sentences that tell of one kind, the one is asked about
 // in which most tells of it. One event is asked about once, whatever kinds of
 // danger it belongs to. Not asked about is what may be none, as only one row of the
-// lexicon hears it, and what the text tells the end of: that an adult stepped in, or
-// has said what to do. The report shows it all the same.
+// lexicon hears it, and what the text tells the end of: that an adult stepped in, that
+// it was put right, or what is to keep it from coming again. The report shows it all the
+// same.
 func (d asking) dangers(r *reading) []wish {
 	var out []wish
 	asked := map[string]bool{}
@@ -31,6 +32,9 @@ func (d asking) dangers(r *reading) []wish {
 		if q.state == dealt || q.state == givenAdvice || !d.plain(r, c, q.state) {
 			continue
 		}
+		if q.state == planForNext && areaOfDanger(c.Kind) == lexicon.Safety && d.grownUpNear(r) {
+			continue // what was eaten may still do harm, a step that is over does not
+		}
 		if k := slices.IndexFunc(out, func(o wish) bool { return sameEvent(&o, &q) }); k < 0 {
 			out = append(out, q)
 		} else if q.group == "injury" && out[k].sentence == q.sentence {
@@ -38,6 +42,16 @@ func (d asking) dangers(r *reading) []wish {
 		}
 	}
 	return out
+}
+
+// grownUpNear reports whether the text names a grown-up who was there or ate.
+func (d asking) grownUpNear(r *reading) bool {
+	for i := range r.sentences {
+		if slices.ContainsFunc(r.sentences[i].tokens, func(t token) bool { return grownUp(&t) }) {
+			return true
+		}
+	}
+	return false
 }
 
 // plain reports whether a danger is told plainly: more than one row of the lexicon

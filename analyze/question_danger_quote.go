@@ -86,11 +86,17 @@ func (d asking) dangerWeights(r *reading, i int, kind string) []int {
 	}
 	found := false
 	for _, h := range s.dangers {
-		if h.Label == kind && h.danger() {
+		if h.Label == kind && h.danger() && !treats(s.tokens[h.from:h.to]) {
 			mark(h, signWeight)
 			found = true
 		}
 	}
+	for _, h := range s.dangers {
+		if h.Label == kind && h.danger() && !found {
+			mark(h, signWeight) // only "ran it under the cold tap" tells of the burn
+		}
+	}
+	found = slices.ContainsFunc(s.dangers, func(h hit) bool { return h.Label == kind && h.danger() })
 	steps, weight := d.scenesOf(r, i, kind), sceneWeight
 	if found {
 		weight = cueWeight // the sign tells it

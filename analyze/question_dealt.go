@@ -28,6 +28,9 @@ func seenTo(r *reading, i int, kind string) string {
 		first-- // "nan held it under the tap": whose hand it was is told
 	}
 	hurt := kind == "injury"
+	if kind == "equipment" && !flared(r.sentences[i].tokens) && (calmed(r.sentences[i].tokens, first) || i+1 < len(r.sentences) && calmed(r.sentences[i+1].tokens, 0)) {
+		return dealt
+	}
 	for n := i; n <= i+1 && n < len(r.sentences); n++ {
 		tokens, from := r.sentences[n].tokens, 0
 		if n == i {
@@ -37,6 +40,11 @@ func seenTo(r *reading, i int, kind string) string {
 			}
 		}
 		if grownUpActs(tokens, from, r.Role, n == i && r.sentences[n].vague == nil) {
+			return dealt
+		}
+	}
+	for n := i + 1; n <= i+2 && n < len(r.sentences) && r.Role == Learner; n++ {
+		if saysOf(r.sentences[n].tokens, kind) {
 			return dealt
 		}
 	}
@@ -70,6 +78,9 @@ func grownUpMet(tokens []token) bool {
 // pink in the middle. The coals were still flaming. Moved them to the side for another
 // ten minutes."
 func putRightLater(r *reading, i int, kind string) bool {
+	if kind == "undercooked" && cookedOn(r.sentences[i].tokens) {
+		return true
+	}
 	for n := i + 1; n <= i+mendedReach && n < len(r.sentences); n++ {
 		s := &r.sentences[n]
 		if s.has(lexicon.Improvement) {
@@ -87,7 +98,34 @@ func putRightLater(r *reading, i int, kind string) bool {
 func cookedOn(tokens []token) bool {
 	for i := range tokens {
 		if t := &tokens[i]; t.tagIn("VBD", "VBN") && (t.card.works || t.in("moved", "left", "went", "gave", "stuck", "got")) {
-			return restHas(tokens, i, len(tokens), "another", "longer", "extra", "again")
+			if restHas(tokens, i, len(tokens), "another", "longer", "extra", "again") || t.norm == "went" && restHas(tokens, max(0, i-2), 1, "back") {
+				return true // "so back it went for a quarter of an hour"
+			}
+		}
+	}
+	return false
+}
+
+// calmed reports whether it is told, behind token from, that the heat was turned down or
+// the pan moved: "I slid the wok off the ring and waited".
+func calmed(tokens []token, from int) bool {
+	for i := from; i < len(tokens); i++ {
+		if tokens[i].in("slid", "moved", "took", "turned", "switched", "pulled", "lifted", "shifted") && !tokens[i].negator() && restHas(tokens, i+1, 5, "off", "down", "away") && !notTold(tokens, i) {
+			return true
+		}
+	}
+	return false
+}
+
+// saysOf reports whether a grown-up is quoted on the danger or on what did it, so that
+// one knows: "Gran says that knife needs sharpening".
+func saysOf(tokens []token, kind string) bool {
+	if kind != "injury" && kind != "equipment" {
+		return false
+	}
+	for i := 0; i+1 < len(tokens); i++ {
+		if grownUp(&tokens[i]) && tokens[i+1].in("says", "said", "told", "reckons", "showed", "thinks") {
+			return slices.ContainsFunc(tokens[i+2:], func(t token) bool { return t.kind == lexicon.Tool || t.kind == lexicon.Body })
 		}
 	}
 	return false
@@ -100,7 +138,11 @@ const mendedReach = 3
 // tells what to do next time: that is what a question would ask for ("You grated
 // your knuckle so slow down with that grater").
 func toldForNextTime(r *reading, i int) bool {
-	for n := i; n <= i+1 && n < len(r.sentences); n++ {
+	last := i + 1
+	if last < len(r.sentences) && countWords(r.sentences[last].tokens) <= 3 {
+		last++ // "Im fine."
+	}
+	for n := i; n <= last && n < len(r.sentences); n++ {
 		for _, g := range r.sentences[n].signs {
 			if g.told && g.area == lexicon.Improvement {
 				return true
@@ -116,7 +158,7 @@ func plansAgainst(r *reading, kind string) bool {
 	var words []string
 	switch kind {
 	case "injury", "equipment":
-		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "tongs", "safer", "cloth"}
+		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "tongs", "safer", "cloth", "cool", "cold", "guard"}
 	case "undercooked":
 		words = []string{"longer", "probe", "thermometer", "thinner", "smaller", "check", "hotter"}
 	case "storage":
@@ -212,7 +254,7 @@ func steppedIn(tokens []token, i int) bool {
 // was just spoken of.
 func aimedAtSomeone(tokens []token, i int) bool {
 	return slices.ContainsFunc(tokens[min(i, len(tokens)):min(i+2, len(tokens))], func(t token) bool {
-		return t.in("it", "me", "him", "her", "them", "hers") || t.kind == lexicon.Body
+		return t.in("cold", "water", "plaster", "ice", "cream", "it", "me", "him", "her", "them", "hers") || t.kind == lexicon.Body
 	})
 }
 

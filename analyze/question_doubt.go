@@ -54,7 +54,7 @@ func (s *sentence) missedIt() bool {
 		case first && t.in("didnt", "did") && (tokensIn(s.tokens, i+1, "see") || tokensIn(s.tokens, i+1, "n't", "not") && tokensIn(s.tokens, i+2, "see")) && restHas(s.tokens, i, i+6, "it", "much", "most", "all", "making", "cook", "cooking", "him", "her", "them"):
 			return true
 		case first && t.norm == "was" && tokensIn(s.tokens, i+1, "out", "upstairs", "working", "asleep", "away", "elsewhere"),
-			first && t.norm == "was" && tokensIn(s.tokens, i+1, "at", "on") && restHas(s.tokens, i, i+6, "work", "shift", "shifts", "nights", "lates", "phone", "call"):
+			first && t.norm == "was" && tokensIn(s.tokens, i+1, "at", "on") && restHas(s.tokens, i, i+6, "work", "shift", "shifts", "nights", "lates", "late", "call"):
 			return true
 		case t.norm == "got" && tokensIn(s.tokens, i+1, "home", "in", "back") && restHas(s.tokens, 0, i+9, "when", "until", "before", "by", "time", "already", "from", "late"):
 			return true
@@ -113,6 +113,9 @@ func (d *doubt) mark(s *sentence) {
 		}
 		if t.in("cloud", "whiff", "waft", "wafted", "wave") && i+1 < len(s.tokens) && s.tokens[i+1].norm == "of" {
 			d.nosed = true // "a cloud of cardamom came out"
+		}
+		if i == 0 && t.in("will", "would", "must", "should", "could", "need", "gonna") {
+			d.weak[lexicon.Improvement]++ // "Will do it slower."
 		}
 		if i == 0 && len(s.tokens) > 2 && (t.tagIn("VB", "VBP") && t.card.works || t.opensAdvice()) && !s.tokens[1].isVerb() && !t.pause() {
 			d.weak[lexicon.Improvement]++ // "Chill them for half an hour": advice to oneself
@@ -368,6 +371,11 @@ const longSentence = 15
 // slip that led to it ("The middle was soggy. Too much sauce.").
 func (d *doubt) reasoned(a lexicon.Area) bool {
 	if a == lexicon.Improvement {
+		for _, n := range d.r.row(a).Sentences {
+			if d.heard[n-1] {
+				return true // "Dad said it needs more lemon": he knows why
+			}
+		}
 		// Whatever was amiss is what a change is to mend.
 		for i := range d.r.sentences {
 			if fault(&d.r.sentences[i]) {

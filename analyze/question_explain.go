@@ -31,7 +31,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 			ok = done(piece) && handedOver(piece, r.Role)
 		case lexicon.Hygiene, lexicon.Safety:
 			// "stood back" explains itself.
-			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !(a == lexicon.Safety && countWords(piece) < 3) &&
+			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !severalJobs(piece) && (a == lexicon.Hygiene || keepsSafe(piece)) && !(a == lexicon.Safety && (countWords(piece) < 3 || restHas(piece, 0, len(piece), "back", "away"))) &&
 				!restHas(s.tokens, 0, len(s.tokens), "allergy", "allergies", "allergic") && !(a == lexicon.Hygiene && !keepsClean(piece))
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece) && getsReady(piece)
@@ -47,6 +47,17 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		return ok
 	})
 	return quote
+}
+
+// keepsSafe reports whether a piece tells of what people do only to keep from harm: that
+// a lid was closed with a towel may have been for the rice.
+func keepsSafe(piece []token) bool {
+	for i := range piece {
+		if t := &piece[i]; t.in("gloves", "glove", "mitts", "goggles", "fingers", "fingertips", "claw", "guard", "handle", "handles", "careful", "carefully", "slowly", "unplugged", "off", "apron", "hair", "sleeves", "shoes", "windows", "window") {
+			return true
+		}
+	}
+	return false
 }
 
 // getsReady reports whether a piece tells of getting ready, which is done for a purpose.
@@ -194,7 +205,7 @@ func cooks(piece []token) bool {
 // there is nothing to explain: "chopped onion".
 func plainest(piece []token) bool {
 	for i := range piece {
-		if t := &piece[i]; (t.isVerb() || t.tagIn("JJ", "NN")) && t.card.works && t.kind != lexicon.Ingredient && !t.in("chopped", "cut", "sliced", "diced", "peeled", "grated", "chop", "slice", "peel", "grate") {
+		if t := &piece[i]; (t.isVerb() || t.tagIn("JJ", "NN")) && t.card.works && t.kind != lexicon.Ingredient && !t.in("chopped", "cut", "sliced", "diced", "peeled", "grated", "chop", "slice", "peel", "grate", "jointed", "halved", "quartered", "cored", "trimmed", "shaped", "melted", "mixed") {
 			return false
 		}
 	}
@@ -206,7 +217,7 @@ func plainest(piece []token) bool {
 func severalJobs(piece []token) bool {
 	jobs := 0
 	for i := range piece {
-		if i > 0 && piece[i].human() && piece[i-1].norm == "," {
+		if piece[i].norm == "," {
 			return true // "Onions cut thin, I wore goggles"
 		}
 		if t := &piece[i]; (t.tagIn("VBD", "VBN") || strings.HasSuffix(t.norm, "ed") && !t.describes()) && t.card.works && (i == 0 || piece[i-1].in(",", "and", "then", "&", "+") || piece[i-1].human()) {
@@ -261,6 +272,9 @@ func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
 		if t.in("of", "from") && (a == lexicon.Taste || a == lexicon.Aroma) {
 			return false // "tasted of onion": told
 		}
+		if a == lexicon.Taste && t.kind == lexicon.Ingredient && i+1 < len(piece) && plainBe(piece[i+1].norm) {
+			return false // "the lemon was strong": as lemons are
+		}
 		if t.human() && !(i+1 < len(piece) && (perceived(piece, i+2) || piece[i+1].in("saw", "felt", "noticed", "tasted", "smelt"))) {
 			return false // somebody's doing, or liking
 		}
@@ -307,7 +321,7 @@ func ofItself(word string, a lexicon.Area) bool {
 	case lexicon.Taste, lexicon.Aroma:
 		switch word {
 		case "cheesy", "buttery", "creamy", "milky", "nutty", "fruity", "garlicky", "herby", "lemony", "limey", "citrusy", "minty", "gingery", "peppery", "oniony", "chocolatey",
-			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
+			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "salty", "smoky", "smokey", "strong", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
 			return true
 		}
 	}

@@ -54,6 +54,9 @@ func hazardous(tokens []token, j int) bool {
 	if t.kind == lexicon.Tool {
 		return true
 	}
+	if j > 1 && tokens[j-1].in("and", "&", "+") && tokens[j-2].isNoun() && j+1 < len(tokens) && tokens[j+1].isNoun() {
+		return false // "pushed butter and chopped thyme under it"
+	}
 	for k := j + 1; k < len(tokens) && k <= j+2; k++ {
 		if tokens[k].kind == lexicon.Tool && tokens[k-1].tagIn("DT", "PRP$") {
 			return false // "we boiled the jars first"
@@ -91,6 +94,9 @@ func endsWhole(tokens []token, i int) bool {
 	if i < len(tokens) && i > 0 && tokens[i-1].in("well", "just", "right", "about", "almost", "nearly") {
 		return false // "boiled hard for well | over ten minutes"
 	}
+	if i > 0 && tokens[i-1].tag == "CD" {
+		return false // "browned them four | at a time"
+	}
 	return i == len(tokens) || tokens[i].pause() || tokens[i].divides() || tokens[i].tag == "CC" || tokens[i].joins() || tokens[i].leads() ||
 		tokens[i].tag == "IN" && !tokens[i].in("of", "like", "than", "that")
 }
@@ -107,7 +113,7 @@ func (d asking) stepOf(piece []token, a lexicon.Area, role Role) bool {
 	case lexicon.Organisation:
 		return waits(piece)
 	}
-	if slipped(piece) || given(piece, a) {
+	if slipped(piece) || given(piece, a) || restHas(piece, 0, len(piece), "too", "have", "has", "had", "gloves", "guard", "mitts", "before") {
 		return false
 	}
 	return opensWithDoer(piece) && doer(piece, role) && cooks(piece)

@@ -308,7 +308,7 @@ func withinSentence(words []string) string {
 		lower := strings.ToLower(word)
 		first, n := utf8.DecodeRuneInString(word)
 		switch {
-		case properAdjective(strings.TrimRight(lower, ",")) && unicode.IsUpper(first):
+		case properAdjective(strings.TrimSuffix(strings.TrimRight(lower, ","), "-style")) && unicode.IsUpper(first):
 			words[i] = word[:n] + lower[min(n, len(lower)):]
 		case !sentence || i == 0:
 			words[i] = lower
