@@ -30,13 +30,13 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Independence:
 			ok = done(piece) && handedOver(piece, r.Role)
 		case lexicon.Hygiene, lexicon.Safety:
-			// "stood back" explains itself.
-			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !severalJobs(piece) && (a == lexicon.Hygiene || keepsSafe(piece)) && !(a == lexicon.Safety && (countWords(piece) < 3 || restHas(piece, 0, len(piece), "back", "away"))) &&
-				!restHas(s.tokens, 0, len(s.tokens), "allergy", "allergies", "allergic") && !(a == lexicon.Hygiene && !keepsClean(piece))
+			ok = done(piece) && (doer(piece, r.Role) || isNote(piece)) && !slipped(piece) && !severalJobs(piece) &&
+				(a == lexicon.Hygiene && keepsClean(piece) || a == lexicon.Safety && keepsSafe(piece)) &&
+				!restHas(s.tokens, 0, len(s.tokens), "allergy", "allergies", "allergic")
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece) && getsReady(piece)
 		case lexicon.Technique:
-			ok = done(piece) && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to)
+			ok = done(piece) && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to) && s.tokens[0].norm != "but"
 		default:
 			// What is eaten raw is as it grew.
 			ok = done(piece) && d.outcomeOf(s, from, to, a) && !likenessOf(piece, a) && !workBeside(s.tokens, from, to) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
@@ -52,8 +52,11 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 // keepsSafe reports whether a piece tells of what people do only to keep from harm: that
 // a lid was closed with a towel may have been for the rice.
 func keepsSafe(piece []token) bool {
+	if countWords(piece) < 3 || restHas(piece, 0, len(piece), "back", "away") {
+		return false // "stood back" explains itself
+	}
 	for i := range piece {
-		if t := &piece[i]; t.in("gloves", "glove", "mitts", "goggles", "fingers", "fingertips", "claw", "guard", "handle", "handles", "careful", "carefully", "slowly", "unplugged", "off", "apron", "hair", "sleeves", "shoes", "windows", "window") {
+		if t := &piece[i]; t.in("gloves", "glove", "mitts", "goggles", "bridge", "grip", "hold", "fingers", "fingertips", "claw", "guard", "handle", "handles", "careful", "carefully", "slowly", "unplugged", "off", "apron", "hair", "sleeves", "shoes", "windows", "window") {
 			return true
 		}
 	}
