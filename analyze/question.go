@@ -107,6 +107,7 @@ func (d asking) wishes(r *reading) []wish {
 		var kept []wish
 		for _, q := range list {
 			switch {
+			case doubt.unseen(q):
 			case doubt.slight(q):
 				slight = append(slight, q)
 			case doubt.of(q):
@@ -225,8 +226,11 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if !v.bare || s.tokens[len(s.tokens)-1].in(":") {
 		return wish{}, false // what stands over a list ("What went well:") is the worksheet's
 	}
-	if cannotBe(s.tokens, v.from) || tokensIn(s.tokens, v.to, "at", "except", "apart", "but") {
-		return wish{}, false // "I want to get better at flipping": who is judged is the cook; "well except the flip"
+	if tokensIn(s.tokens, v.to, "done") && r.Role == Adult {
+		return wish{}, false // "Well done.": to the cook, not of anything
+	}
+	if cannotBe(s.tokens, v.from) || tokensIn(s.tokens, v.to, "at", "except", "apart", "but") || restHas(s.tokens, v.to, 1, "like") {
+		return wish{}, false // "I want to get better at flipping": who is judged is the cook; "well except the flip"; "amazing, like holidays"
 	}
 	if v.from > 0 && s.tokens[v.from-1].in("sounds", "sounded", "sound") || supposedBefore(s.tokens, v.from) {
 		return wish{}, false // "which sounds weird but works"; "it would be a winner"
@@ -242,7 +246,7 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	}
 	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[s.tokens[denialOf(s.tokens, v)].start:v.end], noun: judgedNoun(s.tokens, v)}
 	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
-	if s.tokens[v.from].in("tasty", "delicious", "yummy", "scrumptious", "yum", "delish", "edible") && j.of != judgedFood {
+	if s.tokens[v.from].in("tasty", "delicious", "yummy", "scrumptious", "yum", "delish", "edible") && (j.of != judgedFood || j.sense == "") {
 		j.of, j.sense, work = judgedFood, lexicon.Sense(lexicon.Taste), "" // such words are of food, whoever says them
 	}
 	if j.of == judgedFood && j.sense != "" {

@@ -24,6 +24,9 @@ func (d asking) dangers(r *reading) []wish {
 		}
 		asked[c.Kind] = true
 		c = d.plainest(r, c)
+		if d.onlySeenTo(r, c) {
+			c.Kind = "equipment" // what did it is told, of the hurt only that it was cooled
+		}
 		area, pieces := areaOfDanger(c.Kind), d.dangerPieces(r, c.Sentence-1, c.Kind)
 		q := wish{
 			area: area, step: nextStep(r, area), group: c.Kind, list: "danger", state: seenTo(r, c.Sentence-1, c.Kind),
@@ -37,8 +40,8 @@ func (d asking) dangers(r *reading) []wish {
 		}
 		if k := slices.IndexFunc(out, func(o wish) bool { return sameEvent(&o, &q) }); k < 0 {
 			out = append(out, q)
-		} else if q.group == "injury" && out[k].sentence == q.sentence {
-			out[k] = q // the harm tells it best
+		} else if q.group == "injury" && q.state != treated && out[k].sentence == q.sentence || out[k].state == treated && q.sentence == out[k].sentence {
+			out[k] = q // the harm tells it best; of a hurt that was seen to, what did it
 		}
 	}
 	return out
@@ -54,11 +57,24 @@ func (d asking) grownUpNear(r *reading) bool {
 	return false
 }
 
+// onlySeenTo reports whether a sentence tells of a hurt only how it was seen to, and
+// tells what did it: "I grabbed the tray with a damp tea towel, I ran my hand under the
+// tap and it was fine".
+func (d asking) onlySeenTo(r *reading, c Caution) bool {
+	did, other := false, false
+	s := &r.sentences[c.Sentence-1]
+	for _, h := range s.dangers {
+		did = did || h.Label == "equipment" && h.danger() && cautioning(d).fact(s, h)
+		other = other || h.Label == "injury" && h.danger() && !treats(s.tokens[h.from:h.to])
+	}
+	return c.Kind == "injury" && did && !other
+}
+
 // plain reports whether a danger is told plainly: more than one row of the lexicon
-// hears it, a hurt was seen to, or a good part of a short sentence tells it ("I used
+// hears it, a hurt was seen to, something caught fire, or a good part of a short sentence tells it ("I used
 // the same board for the chicken and the salad.").
 func (d asking) plain(r *reading, c Caution, state string) bool {
-	if state == treated || cautioning(d).heard(r, c.Sentence-1, c.Kind) >= plainlyHeard {
+	if state == treated || c.Kind == "equipment" && flared(r.sentences[c.Sentence-1].tokens) || cautioning(d).heard(r, c.Sentence-1, c.Kind) >= plainlyHeard {
 		return true
 	}
 	s := &r.sentences[c.Sentence-1]

@@ -43,8 +43,8 @@ func seenTo(r *reading, i int, kind string) string {
 			return dealt
 		}
 	}
-	for n := i + 1; n <= i+2 && n < len(r.sentences) && r.Role == Learner; n++ {
-		if saysOf(r.sentences[n].tokens, kind) {
+	for n := i + 1; n <= i+2 && n < len(r.sentences); n++ {
+		if tokens := r.sentences[n].tokens; r.Role == Learner && saysOf(tokens, kind) || r.Role == Adult && saidTo(tokens) || areaOfDanger(kind) == lexicon.Safety && otherWay(r.sentences[n].tokens) {
 			return dealt
 		}
 	}
@@ -104,6 +104,29 @@ func cookedOn(tokens []token) bool {
 		}
 	}
 	return false
+}
+
+// saidTo reports whether an adult has told the cook: "I told him, small boxes, cool
+// quick, then fridge".
+func saidTo(tokens []token) bool {
+	for i := 0; i+2 < len(tokens); i++ {
+		if tokens[i].in("i", "we") && tokens[i+1].in("told", "showed", "explained", "reminded") {
+			return true
+		}
+	}
+	return false
+}
+
+// otherWay reports whether a sentence tells that the cook did it in another way from
+// then on: "After that I slid them in from the edge, away from me."
+func otherWay(tokens []token) bool {
+	from := 0
+	for i := 0; i+1 < len(tokens) && i < 3; i++ {
+		if tokens[i].in("after", "since") && tokens[i+1].norm == "that" || tokens[i].norm == "then" && tokens[i+1].norm == "on" {
+			from = i + 2
+		}
+	}
+	return from > 0 && restHas(tokens, from, len(tokens), "slid", "slowly", "gently", "carefully", "away", "gloves", "spoon", "tongs", "careful", "back")
 }
 
 // calmed reports whether it is told, behind token from, that the heat was turned down or
@@ -229,7 +252,7 @@ func actsOn(tokens []token, i int, said bool) bool {
 		switch {
 		case t.negator() && !(j+1 < len(tokens) && tokens[j+1].in("happy", "pleased", "impressed")), t.in("dont", "didnt", "wasnt", "would", "will"):
 			return false
-		case t.in("knows", "knew", "saw", "stopped", "warned", "shouted", "cleaned", "bandaged", "rinsed", "bathed", "wrapped", "happy", "cross", "fuming", "furious", "reminded", "explained"):
+		case t.in("knows", "knew", "saw", "stopped", "warned", "shouted", "cleaned", "bandaged", "rinsed", "bathed", "wrapped", "happy", "cross", "fuming", "furious", "reminded", "explained", "spotted", "swapped"):
 			return true
 		case said && t.in("said", "told", "asked"), t.in("words", "word", "chat", "talk") && (tokens[j-1].norm == "had" || j > i+1 && tokens[j-2].norm == "had"):
 			return true

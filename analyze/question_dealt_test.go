@@ -34,6 +34,15 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 		{Learner, "I rubbed my eye after the chillies and it stung for ages. It was hot and red. Next time: gloves for the chillies.", planForNext},
 		{Learner, "The burgers were raw and pink in the middle. The coals were flaming. Moved them to the side with the lid down for another ten minutes.", dealt},
 		{Learner, "The burgers were raw and pink in the middle. The coals were flaming. I would leave them another ten minutes.", ""},
+		{Learner, "The juice was pink when I cut the chicken, so back it went for a quarter of an hour.", dealt},
+		{Learner, "When I put them back on the plate of the raw koftas they touched it. Mum spotted it and swapped it.", dealt},
+		{Learner, "I had the oil smoking before anything went in, so I slid the wok off the ring.", dealt},
+		{Learner, "The oil caught fire so I took the pan off.", ""},
+		{Learner, "I cut my finger on the knife. Gran says that knife needs to be sharp.", dealt},
+		{Learner, "Oil splashed on my arm and it stung. After that I slid them in from the edge, away from me.", dealt},
+		{Learner, "Oil splashed on my arm and it stung. After that I had tea.", ""},
+		{Adult, "He left the soup out on the side all night. I told him, small boxes, then fridge.", dealt},
+		{Adult, "He left the soup out on the side all night. I liked the noodles.", ""},
 		{Adult, "He did rinse the raw chicken in the sink, so we had a chat about it.", dealt},
 		{Adult, "He burnt his hand on the tray. We ran it under the cold tap.", dealt},
 		{Adult, "She cut her finger on the grater.", ""},
@@ -154,5 +163,19 @@ func TestADangerHeardOnceIsShownAndNotAskedAbout(t *testing.T) {
 		require.NotEmpty(t, r.Questions, text)
 		assert.Equal(t, want, r.Questions[0].Danger, text)
 		assert.Equal(t, want != "", strings.Contains(r.Questions[0].Text, "adult"), r.Questions[0].Text)
+	}
+}
+
+// TestOfAHurtThatWasSeenToItsCauseIsAskedAbout: where only the cooling of a hurt is told,
+// the question quotes what did it.
+func TestOfAHurtThatWasSeenToItsCauseIsAskedAbout(t *testing.T) {
+	for text, want := range map[string]string{
+		"I grabbed the tray with a damp tea towel and it got really hot so I dropped it, I ran my hand under the tap and it was fine.": "damp tea towel",
+		"I dropped the first one in from too high up and some splashed on my wrist so i ran it under the cold tap for ages.":           "splashed on my wrist",
+	} {
+		qs := ask(t, Learner, 1, text)
+		require.NotEmpty(t, qs, text)
+		assert.NotEmpty(t, qs[0].Danger, text)
+		assert.Contains(t, qs[0].Text, want)
 	}
 }

@@ -17,6 +17,7 @@ type doubt struct {
 	nosed bool                 // the nose is spoken of
 	heard []bool               // by sentence: somebody else's words; asked for each question
 	away  bool                 // an adult who did not see the work
+	uneat bool                 // the writer did not eat of it
 }
 
 func newDoubt(words *vocabulary, r *reading) *doubt {
@@ -26,6 +27,7 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 		d.mark(&r.sentences[i])
 		d.heard[i] = r.sentences[i].reportsSpeech(r.Text)
 		thens += r.sentences[i].thens()
+		d.uneat = d.uneat || r.sentences[i].leftToOthers()
 		d.away = d.away || r.Role == Adult && r.sentences[i].missedIt()
 	}
 	if listedSteps(r.Text) >= fewestSteps {
@@ -35,6 +37,25 @@ func newDoubt(words *vocabulary, r *reading) *doubt {
 		d.weak[lexicon.Organisation] += thens // "… then … then …": the order is told
 	}
 	return d
+}
+
+// leftToOthers reports whether the writer tells of not having eaten of the dish: "I dont
+// like fish much", "my brother ate mine".
+func (s *sentence) leftToOthers() bool {
+	for i := range s.tokens {
+		t := &s.tokens[i]
+		if t.in("ate", "had", "eat") && tokensIn(s.tokens, i+1, "mine") && i > 0 && s.tokens[i-1].human() && s.tokens[i-1].norm != "i" {
+			return true
+		}
+		if t.in("dont", "didnt", "cant", "n't", "not", "never", "hate", "havent") && i > 0 && restHas(s.tokens, max(0, i-2), 1, "i") {
+			next := after(s.tokens, i, 1)
+			if t.norm == "hate" && next.kind.Food() || next.in("like", "eat", "try", "tasted", "taste", "tried", "eaten") && after(s.tokens, i, 2).kind.Food() ||
+				next.in("eat", "try", "tasted", "tried", "eaten") && restHas(s.tokens, i+2, 1, "it", "any", "one", "them", "mine") {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // missedIt reports whether an adult tells of not having been there while the cook
@@ -208,11 +229,15 @@ func (d *doubt) hintsAt(t *token) lexicon.Area {
 	return d.words.lex.Reading.Hints[t.norm]
 }
 
+// unseen reports whether the writer cannot know: who was not there cannot say what was
+// done, and who did not eat cannot say how it tasted.
+func (d *doubt) unseen(q wish) bool {
+	return d.away && (contains(workAreas(), q.area) || q.list == "reason") ||
+		d.uneat && q.list == "said" && (q.area == lexicon.Taste || q.area == lexicon.Texture)
+}
+
 // of reports whether the text may answer the question already.
 func (d *doubt) of(q wish) bool {
-	if d.away && (contains(workAreas(), q.area) || q.list == "reason") {
-		return true // who was not there cannot say what was done
-	}
 	switch q.list {
 	case "said":
 		if q.area == lexicon.Aroma {
@@ -494,7 +519,7 @@ func (s *sentence) general() bool {
 func (s *sentence) tellsSlip() bool {
 	for i := range s.tokens {
 		t := &s.tokens[i]
-		if t.in("too", "enough", "think", "thought", "reckon", "probably", "forgot", "left", "should", "must", "didnt", "longer", "extra", "over", "need", "needed", "needs", "more", "less", "so") {
+		if t.in("too", "enough", "think", "thought", "reckon", "probably", "guess", "suppose", "spose", "maybe", "perhaps", "might", "forgot", "left", "should", "must", "didnt", "longer", "extra", "over", "need", "needed", "needs", "more", "less", "so") {
 			return true
 		}
 	}

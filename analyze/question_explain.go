@@ -1,6 +1,7 @@
 package analyze
 
 import (
+	"slices"
 	"strings"
 
 	"saywhy/lexicon"
@@ -36,7 +37,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece) && getsReady(piece)
 		case lexicon.Technique:
-			ok = done(piece) && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to) && s.tokens[0].norm != "but"
+			ok = done(piece) && countWords(piece) > 2 && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to) && s.tokens[0].norm != "but"
 		default:
 			// What is eaten raw is as it grew.
 			ok = done(piece) && d.outcomeOf(s, from, to, a) && !likenessOf(piece, a) && !workBeside(s.tokens, from, to) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
@@ -270,6 +271,9 @@ func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
 	if !described {
 		return false
 	}
+	if a == lexicon.Aroma || a == lexicon.Appearance && restHas(piece, 0, len(piece), "with", "bits", "streaks", "spots", "specks") {
+		return false // what smells, or shows in it, is what went in
+	}
 	for i := range piece {
 		t := &piece[i]
 		if t.in("of", "from") && (a == lexicon.Taste || a == lexicon.Aroma) {
@@ -281,6 +285,9 @@ func (d asking) outcomeOf(s *sentence, from, to int, a lexicon.Area) bool {
 		if t.human() && !(i+1 < len(piece) && (perceived(piece, i+2) || piece[i+1].in("saw", "felt", "noticed", "tasted", "smelt"))) {
 			return false // somebody's doing, or liking
 		}
+	}
+	if restHas(piece, 0, len(piece), "your", "you") && slices.ContainsFunc(piece, func(t token) bool { return t.tagIn("VBZ", "VBP") }) {
+		return false // "it sticks in your teeth": as such food does
 	}
 	first := &piece[0]
 	if first.isVerb() && first.card.works && len(piece) > 2 && piece[1].in("in", "on", "over", "through") && foodAt(piece, 2) {
@@ -324,7 +331,7 @@ func ofItself(word string, a lexicon.Area) bool {
 	case lexicon.Taste, lexicon.Aroma:
 		switch word {
 		case "cheesy", "buttery", "creamy", "milky", "nutty", "fruity", "garlicky", "herby", "lemony", "limey", "citrusy", "minty", "gingery", "peppery", "oniony", "chocolatey",
-			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "salty", "smoky", "smokey", "strong", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
+			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "salty", "smoky", "smokey", "strong", "tart", "sour", "sharp", "burnty", "acidic", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
 			return true
 		}
 	}

@@ -194,6 +194,10 @@ func TestWhatNobodyMadeIsNotAskedWhy(t *testing.T) {
 		"I read the list and felt ill. We had it with jam.":                    false,
 		"I weighed everything into bowls. We had it with jam.":                 true,
 		"It looked like a bright dinosaur. It looked dark. We had it with jam": false,
+		"Pale with dark red streaks. We had it with jam.":                      false,
+		"It smelt smoky. We had it with jam.":                                  false,
+		"It sticks in your teeth. We had it with jam.":                         false,
+		"The bottom was soggy. I guess that was the tin.":                      false,
 	} {
 		var asked []string
 		for _, q := range ask(t, Learner, 0, "It tasted of nutmeg. It tasted of lemon. "+text) {
@@ -212,6 +216,7 @@ func TestTheFoodThatWasJudgedIsAskedAbout(t *testing.T) {
 		"I used a big nozzle. The dip was gorgeous.":                       "dip",
 		"I used a big nozzle. It was gorgeous.":                            "“gorgeous”",
 		"It would be a winner.":                                            "",
+		"It smelt amazing, like holidays.":                                 "",
 		"I put chocolate in at the end which sounds weird.":                "",
 		"It still tasted good. They were soft and toffee flavoured.":       "",
 		"It still tasted good. They were soft and we ate them in the yard": "“good”",
@@ -224,5 +229,45 @@ func TestTheFoodThatWasJudgedIsAskedAbout(t *testing.T) {
 		}
 		assert.Equal(t, want == "", got == "", "%s: %s", text, got)
 		assert.Contains(t, got, want, text)
+	}
+}
+
+// TestWhoDidNotEatIsNotAskedForTheTaste: a dish that was left to others.
+func TestWhoDidNotEatIsNotAskedForTheTaste(t *testing.T) {
+	for text, want := range map[string]bool{
+		"I don't like fish much. It was golden.":      false,
+		"My brother ate mine. It was golden.":         false,
+		"I never tried it. It was golden.":            false,
+		"I hate salmon. It was golden.":               false,
+		"I don't like washing up. It was golden.":     true,
+		"My brother ate his. It was golden.":          true,
+		"I did not try to turn them. It was golden.":  true,
+		"I do not like to wait, but it was golden.":   true,
+		"He does not like fish much. It was golden.":  true,
+		"I didn't eat with my hands. It went golden.": true,
+	} {
+		asked := false
+		for _, q := range ask(t, Learner, 0, text) {
+			asked = asked || q.Area == lexicon.Taste || q.Area == lexicon.Texture
+		}
+		assert.Equal(t, want, asked, text)
+	}
+}
+
+// TestASaladMayHurtNobody: where nothing hot or sharp is told of, the question about
+// safety leaves open whether there was anything.
+func TestASaladMayHurtNobody(t *testing.T) {
+	for text, open := range map[string]bool{
+		"I mashed the chickpeas with lemon. It smelt fresh and was grainy, sour and yellow.": true,
+		"I mashed the tuna. It smelt salty and was smooth, sour and pink.":                   true,
+	} {
+		met := false
+		for _, q := range ask(t, Learner, 0, text) {
+			if q.Area == lexicon.Safety {
+				met = true
+				assert.Equal(t, open, strings.Contains(q.Text, "if any"), "%s: %s", text, q.Text)
+			}
+		}
+		assert.True(t, met, text)
 	}
 }

@@ -34,7 +34,7 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 			if a != lexicon.Improvement && s.has(lexicon.Improvement) {
 				break // "next time I chop coriander also"
 			}
-			if !ok || a == lexicon.Safety && !hazardous(s.tokens, j) || namesNext(s.tokens, j) || listsWhatWas(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
+			if !ok || a == lexicon.Safety && !hazardous(s.tokens, j) || a == lexicon.Aroma && cookedBefore(s.tokens, j) || namesNext(s.tokens, j) || listsWhatWas(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
 				continue // "we had toast": the food, not the job
 			}
 			from, to, whole := clauseAround(r.Text, s.tokens, j, j+1, maxQuote)
@@ -54,15 +54,21 @@ func hazardous(tokens []token, j int) bool {
 	if t.kind == lexicon.Tool {
 		return true
 	}
-	if j > 1 && tokens[j-1].in("and", "&", "+") && tokens[j-2].isNoun() && j+1 < len(tokens) && tokens[j+1].isNoun() {
-		return false // "pushed butter and chopped thyme under it"
-	}
 	for k := j + 1; k < len(tokens) && k <= j+2; k++ {
 		if tokens[k].kind == lexicon.Tool && tokens[k-1].tagIn("DT", "PRP$") {
 			return false // "we boiled the jars first"
 		}
 	}
-	return t.isVerb() && !(t.tag == "VBN" && j > 0 && tokens[j-1].tagIn("DT", "PRP$", "JJ", "IN") && j+1 < len(tokens) && tokens[j+1].isNoun())
+	return t.isVerb() && !cookedBefore(tokens, j)
+}
+
+// cookedBefore reports whether token j tells of a noun how it had been cooked or cut:
+// "the boiled eggs", "potato and fried onion".
+func cookedBefore(tokens []token, j int) bool {
+	if j == 0 || j+1 >= len(tokens) || !tokens[j+1].isNoun() && !tokens[j+1].kind.Food() || !strings.HasSuffix(tokens[j].norm, "ed") {
+		return false
+	}
+	return tokens[j-1].tagIn("DT", "PRP$", "JJ", "IN") || j > 1 && tokens[j-1].in("and", "&", "+") && (tokens[j-2].isNoun() || tokens[j-2].kind.Food())
 }
 
 // sharesModal reports whether the piece that begins at token i, without anybody

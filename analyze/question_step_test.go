@@ -28,6 +28,7 @@ func TestAnAreaIsAskedAboutAtAJobOfTheWritersOwn(t *testing.T) {
 		{lexicon.Aroma, Learner, "", "We fried them and two of them split. The pie was thick and tasted salty. It was yellow."},
 		{lexicon.Aroma, Learner, "I toasted the seeds", "I toasted the seeds. The salad was crisp and tasted salty. It was green."},
 		{lexicon.Aroma, Learner, "", "I could have cut it small and fried it longer. The hash was crisp and tasted salty. It was brown."},
+		{lexicon.Aroma, Learner, "", "I put potato and fried onion inside. The pie was crisp and tasted salty. It was yellow."},
 		{lexicon.Safety, Learner, "I drained the potatoes", "I drained the potatoes. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Safety, Learner, "", "Chilli was served separately, chopped in yoghurt. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Safety, Learner, "", "I cut the cake open. It smelt of lemon and looked yellow. It tasted sweet and was soft."},

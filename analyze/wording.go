@@ -113,6 +113,9 @@ func (w *wording) inTurn(list []string, q *wish) []string {
 	if q.list == "danger" && w.r.Role == Learner && namesGrownUp(q.quote) {
 		slices.SortStableFunc(turn, func(a, b string) int { return asksWho(a) - asksWho(b) })
 	}
+	if q.list == "said" && q.area == lexicon.Safety && !w.tellsOfRisk() {
+		slices.SortStableFunc(turn, func(a, b string) int { return supposesRisk(a) - supposesRisk(b) }) // a salad may hurt nobody
+	}
 	if w.r.Role != Adult || q.area != lexicon.Appearance || q.group != string(q.area) {
 		return turn
 	}
@@ -182,6 +185,28 @@ func asksWho(form string) int {
 		return 1
 	}
 	return 0
+}
+
+// supposesRisk returns 0 for a wording that leaves open whether there was anything to
+// ask about, and 1 for another.
+func supposesRisk(form string) int {
+	if strings.Contains(form, "if any") {
+		return 0
+	}
+	return 1
+}
+
+// tellsOfRisk reports whether the text tells of a job or a tool by which people get hurt.
+func (w *wording) tellsOfRisk() bool {
+	risks := w.words.lex.Reading.Steps[lexicon.Safety]
+	for i := range w.r.sentences {
+		for j := range w.r.sentences[i].tokens {
+			if _, ok := risks[w.r.sentences[i].tokens[j].stem]; ok {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // asksOfDish returns 0 for a wording that names the food that was judged, and 1 for one
