@@ -186,6 +186,9 @@ func putRight(tokens []token, hits []hit, kind string) bool {
 // danger reports whether a sign of the kind stands in sentence i as a fact.
 func (d cautioning) danger(r *reading, i int, kind string) bool {
 	s := &r.sentences[i]
+	if kind == "undercooked" && pinkFish(r, i) && !restHas(s.tokens, 0, len(s.tokens), "raw", "bloody", "uncooked", "undercooked", "cold", "jelly", "see-through", "translucent") {
+		return false
+	}
 	if supposition(s.tokens) || kind == "equipment" && (underChange(s) && !verbPast(s.tokens) || kitchenRule(s, r.Role)) {
 		return false // "Change: cut them after boiling" is a plan
 	}
@@ -297,7 +300,7 @@ func (d cautioning) concerned(r *reading, i int, kind string) bool {
 }
 
 // pinkFish reports whether sentence i tells of a pink colour and all the flesh that is
-// named in it, shortly before it or in the title is of a fish that stays pink when
+// named in it, before it or in the title is of a fish that stays pink when
 // it is done.
 func pinkFish(r *reading, i int) bool {
 	if !restHas(r.sentences[i].tokens, 0, len(r.sentences[i].tokens), "pink", "pinkish", "pinky") {
@@ -314,8 +317,8 @@ func pinkFish(r *reading, i int) bool {
 			}
 		}
 	}
-	for j := max(0, i-stateReach); j <= i; j++ {
-		look(r.sentences[j].tokens)
+	for j := 0; j <= i; j++ {
+		look(r.sentences[j].tokens) // what is cooked is named once, mostly at the start
 	}
 	look(tokenizer{}.tokens(r.Title))
 	return fish && !flesh

@@ -214,7 +214,7 @@ func (d asking) thin(r *reading, doubt *doubt) []wish {
 			continue
 		}
 		s := &r.sentences[row.Sentences[0]-1]
-		if q := d.piece(r, s, row.Area, false); q != "" && !strings.HasSuffix(q, "n't") && !strings.HasSuffix(q, "n’t") && !strings.HasPrefix(strings.ToLower(q), "not ") {
+		if q := d.piece(r, s, row.Area, false); strings.Contains(q, " ") && !strings.HasSuffix(q, "n't") && !strings.HasSuffix(q, "n’t") && !strings.HasPrefix(strings.ToLower(q), "not ") {
 			out = append(out, wish{area: row.Area, step: Detail, group: string(row.Area), list: "detail", sentence: s.n, quote: q})
 		}
 	}
@@ -238,8 +238,11 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if v.from > 0 && s.tokens[v.from-1].in("smelt", "smelled", "smells", "smell") && s.tokens[v.from].in("ok", "okay", "fine", "alright", "normal", "right") {
 		return wish{}, false // it was not off
 	}
-	if end := headingEnd(s.tokens); v.from < end || end > 0 && v.from > end+lineOpening {
-		return wish{}, false // "What went well - the mixing"; "- sauce: passata, garlic and oregano, fine"
+	if end := headingEnd(s.tokens); v.from < end || end > 0 && (v.from > end+lineOpening || restHas(s.tokens, 0, end-1, "went", "go", "worked", "work")) {
+		return wish{}, false // "What went well - the mixing"; "- sauce: passata, garlic and oregano, fine"; "How it went: fine mostly"
+	}
+	if r.Role == Adult && countWords(s.tokens) == v.to-v.from && s.n > 1 && r.sentences[s.n-2].tokens[0].in("you", "he", "she", "they", "well") {
+		return wish{}, false // "You worked so hard. Lovely."
 	}
 	if v.to < len(s.tokens) && s.tokens[v.to].in("bit", "part", "thing", "moment", "job") && isNamed(s.tokens, v.from) {
 		return wish{}, false

@@ -35,6 +35,9 @@ func (d asking) dangers(r *reading) []wish {
 		if q.state == dealt || q.state == givenAdvice || !d.plain(r, c, q.state) {
 			continue
 		}
+		if q.state == treated && r.Role == Learner && d.grownUpNear(r) {
+			continue // who was there has seen it
+		}
 		if q.state == planForNext && areaOfDanger(c.Kind) == lexicon.Safety && d.grownUpNear(r) {
 			continue // what was eaten may still do harm, a step that is over does not
 		}

@@ -181,7 +181,7 @@ func plansAgainst(r *reading, kind string) bool {
 	var words []string
 	switch kind {
 	case "injury", "equipment":
-		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "tongs", "safer", "cloth", "cool", "cold", "guard"}
+		words = []string{"glove", "gloves", "mitt", "mitts", "careful", "carefully", "claw", "slower", "slowly", "tongs", "safer", "cloth", "cool", "cold", "guard", "sleeves"}
 	case "undercooked":
 		words = []string{"longer", "probe", "thermometer", "thinner", "smaller", "check", "hotter"}
 	case "storage":
@@ -252,7 +252,7 @@ func actsOn(tokens []token, i int, said bool) bool {
 		switch {
 		case t.negator() && !(j+1 < len(tokens) && tokens[j+1].in("happy", "pleased", "impressed")), t.in("dont", "didnt", "wasnt", "would", "will"):
 			return false
-		case t.in("knows", "knew", "saw", "stopped", "warned", "shouted", "cleaned", "bandaged", "rinsed", "bathed", "wrapped", "happy", "cross", "fuming", "furious", "reminded", "explained", "spotted", "swapped"):
+		case t.in("knows", "knew", "saw", "stopped", "warned", "shouted", "cleaned", "bandaged", "rinsed", "bathed", "wrapped", "happy", "cross", "fuming", "furious", "reminded", "explained", "spotted", "swapped", "blew", "blow"):
 			return true
 		case said && t.in("said", "told", "asked"), t.in("words", "word", "chat", "talk") && (tokens[j-1].norm == "had" || j > i+1 && tokens[j-2].norm == "had"):
 			return true

@@ -37,6 +37,8 @@ func TestADangerThatWasSeenTo(t *testing.T) {
 		{Learner, "The juice was pink when I cut the chicken, so back it went for a quarter of an hour.", dealt},
 		{Learner, "When I put them back on the plate of the raw koftas they touched it. Mum spotted it and swapped it.", dealt},
 		{Learner, "I had the oil smoking before anything went in, so I slid the wok off the ring.", dealt},
+		{Learner, "I burnt my wrist on the tray and it stung. It went red. Long sleeves next time I reckon.", planForNext},
+		{Adult, "The sticks caught fire under the grill so I blew it out.", dealt},
 		{Learner, "The oil caught fire so I took the pan off.", ""},
 		{Learner, "I cut my finger on the knife. Gran says that knife needs to be sharp.", dealt},
 		{Learner, "Oil splashed on my arm and it stung. After that I slid them in from the edge, away from me.", dealt},

@@ -37,7 +37,7 @@ func (d asking) toExplain(r *reading, s *sentence, a lexicon.Area) string {
 		case lexicon.Organisation:
 			ok = done(piece) && doer(piece, r.Role) && !slipped(piece) && !endedUp(piece) && getsReady(piece)
 		case lexicon.Technique:
-			ok = done(piece) && countWords(piece) > 2 && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to) && s.tokens[0].norm != "but"
+			ok = done(piece) && countWords(piece) > 2 && doer(piece, r.Role) && cooks(piece) && !plainest(piece) && !overdid(piece) && !severalJobs(piece) && !sharesModal(s.tokens, from) && !tellsOn(s.tokens, to) && s.tokens[0].norm != "but"
 		default:
 			// What is eaten raw is as it grew.
 			ok = done(piece) && d.outcomeOf(s, from, to, a) && !likenessOf(piece, a) && !workBeside(s.tokens, from, to) && !(a == lexicon.Texture && r.brief.Dish.Name == "salads")
@@ -216,6 +216,11 @@ func plainest(piece []token) bool {
 	return true
 }
 
+// overdid reports whether a piece tells of a job that went too far: "I overmixed it".
+func overdid(piece []token) bool {
+	return slices.ContainsFunc(piece, func(t token) bool { return strings.HasPrefix(t.norm, "over") && strings.HasSuffix(t.norm, "ed") })
+}
+
 // severalJobs reports whether a piece lists jobs one behind another, so that a
 // question about it would not say which is meant: "sieved, mixed in cream".
 func severalJobs(piece []token) bool {
@@ -331,7 +336,7 @@ func ofItself(word string, a lexicon.Area) bool {
 	case lexicon.Taste, lexicon.Aroma:
 		switch word {
 		case "cheesy", "buttery", "creamy", "milky", "nutty", "fruity", "garlicky", "herby", "lemony", "limey", "citrusy", "minty", "gingery", "peppery", "oniony", "chocolatey",
-			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "salty", "smoky", "smokey", "strong", "tart", "sour", "sharp", "burnty", "acidic", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
+			"chocolaty", "vanilla", "eggy", "meaty", "fishy", "spicy", "salty", "smoky", "smokey", "strong", "tart", "sour", "sharp", "burnty", "acidic", "under-seasoned", "underseasoned", "overseasoned", "over-seasoned", "seasoned", "mustardy", "vinegary", "tomatoey", "sweet", "savoury", "tangy", "hot", "malty", "fresh", "through", "came", "come", "comes":
 			return true
 		}
 	}

@@ -167,6 +167,7 @@ func TestAJudgementOfSomethingElseIsNotAskedAbout(t *testing.T) {
 		"It smelt lovely.":                                        true,
 		"Sauce: passata, garlic and oregano, fine.":               false,
 		"Sauce: fine.":                                            true,
+		"How it went: Fine mostly.":                               false,
 		"- sauce: passata, garlic and oregano, fine\n- dough: ok": true,
 	} {
 		asked := false
@@ -196,6 +197,8 @@ func TestWhatNobodyMadeIsNotAskedWhy(t *testing.T) {
 		"It looked like a bright dinosaur. It looked dark. We had it with jam": false,
 		"Pale with dark red streaks. We had it with jam.":                      false,
 		"It smelt smoky. We had it with jam.":                                  false,
+		"I overmixed it. We had it with jam.":                                  false,
+		"It was slightly under-seasoned. We had it with jam.":                  false,
 		"It sticks in your teeth. We had it with jam.":                         false,
 		"The bottom was soggy. I guess that was the tin.":                      false,
 	} {
@@ -269,5 +272,17 @@ func TestASaladMayHurtNobody(t *testing.T) {
 			}
 		}
 		assert.True(t, met, text)
+	}
+}
+
+// TestSalmonIsPinkWhereverItIsNamed: the fish is named at the start of a text, its colour
+// at the end. Salmon is pink by nature: common practice, no published source.
+func TestSalmonIsPinkWhereverItIsNamed(t *testing.T) {
+	for text, want := range map[string]int{
+		"I made salmon cakes with potato. My mash was wet. I chilled them. I used crumbs. They were fried for 4 mins. One broke. Inside was soft and pink.":     0,
+		"I made chicken cakes with potato. My mash was wet. I chilled them. I used crumbs. They were fried for 4 mins. One broke. The chicken inside was pink.": 1,
+	} {
+		a, lex := shared(t)
+		assert.Len(t, a.reading(Input{Text: text, Role: Learner}, Brief{Dish: lex.General()}).cautions, want, text)
 	}
 }

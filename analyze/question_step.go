@@ -26,16 +26,16 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 		if risky[s.n] || isPrompt(s) || s.tokens[len(s.tokens)-1].in("?") || s.reportsSpeech(r.Text) {
 			continue
 		}
+		if a != lexicon.Improvement && s.has(lexicon.Improvement) || a == lexicon.Safety && restHas(s.tokens, 0, len(s.tokens), "careful", "carefully", "safe", "safely") {
+			continue // "next time I chop coriander also"; "she cut them all the same size, very careful"
+		}
 		for j := headingEnd(s.tokens); j < len(s.tokens); j++ {
 			rank, ok := ranks[s.tokens[j].stem]
 			if a == lexicon.Improvement {
 				rank, ok = 0, faultAt(s, j)
 			}
-			if a != lexicon.Improvement && s.has(lexicon.Improvement) {
-				break // "next time I chop coriander also"
-			}
-			if !ok || a == lexicon.Safety && !hazardous(s.tokens, j) || a == lexicon.Aroma && cookedBefore(s.tokens, j) || namesNext(s.tokens, j) || listsWhatWas(s.tokens, j) || a == lexicon.Aroma && namesFood(s.tokens, j) {
-				continue // "we had toast": the food, not the job
+			if !ok || !jobAt(s.tokens, j, a) {
+				continue
 			}
 			from, to, whole := clauseAround(r.Text, s.tokens, j, j+1, maxQuote)
 			if whole && endsWhole(s.tokens, to) && d.stepOf(s.tokens[from:to], a, r.Role) && !sharesModal(s.tokens, from) {
@@ -45,6 +45,23 @@ func (d asking) stepsFor(r *reading, a lexicon.Area, risky map[int]bool) []quota
 	}
 	slices.SortStableFunc(out, func(a, b quotable) int { return a.rank - b.rank })
 	return out
+}
+
+// jobAt reports whether token j, which names a job or a tool of the area, tells in its
+// place of a job at which the area can be asked about.
+func jobAt(tokens []token, j int, a lexicon.Area) bool {
+	if namesNext(tokens, j) || listsWhatWas(tokens, j) {
+		return false
+	}
+	switch a {
+	case lexicon.Safety:
+		return hazardous(tokens, j)
+	case lexicon.Aroma:
+		return !cookedBefore(tokens, j) && !namesFood(tokens, j) // "we had toast": the food, not the job
+	case lexicon.Hygiene:
+		return !restHas(tokens, max(0, j-2), 1, "into", "onto", "over") // germs come in before that
+	}
+	return true
 }
 
 // hazardous reports whether token j is a tool or a job at which somebody can get hurt,

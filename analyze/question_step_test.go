@@ -37,6 +37,7 @@ func TestAnAreaIsAskedAboutAtAJobOfTheWritersOwn(t *testing.T) {
 		{lexicon.Safety, Learner, "", "I peeled the boiled eggs. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Safety, Learner, "", "Next time I chop coriander also. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Safety, Adult, "", "Beans boiled hard for well over ten minutes. They smelt of butter and looked yellow. They tasted salty."},
+		{lexicon.Hygiene, Learner, "", "I whisked it into the eggs. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Hygiene, Learner, "I cracked the eggs into a bowl", "I cracked the eggs into a bowl. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Hygiene, Learner, "", "I boiled the eggs with salt. It smelt of butter and looked yellow. It tasted salty and was smooth."},
 		{lexicon.Improvement, Learner, "The bottom was a bit soggy", "The bottom was a bit soggy because the juice ran out. It smelt of butter and looked yellow."},
