@@ -25,6 +25,7 @@ type wish struct {
 	state    string     // of a danger: treated or planned against, where the text tells what came of it
 	mixed    bool       // the quote speaks of another sense as well
 	planned  bool       // the quote stands in the evaluation before this one
+	praise   bool       // a judging word that praises
 }
 
 // danger returns the kind of danger that is asked about, or "".
@@ -247,7 +248,7 @@ func (d asking) judged(r *reading, s *sentence, v *vagueWord, doubt *doubt) (wis
 	if v.to < len(s.tokens) && s.tokens[v.to].in("bit", "part", "thing", "moment", "job") && isNamed(s.tokens, v.from) {
 		return wish{}, false
 	}
-	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[s.tokens[denialOf(s.tokens, v)].start:v.end], noun: judgedNoun(s.tokens, v)}
+	q := wish{step: Detail, list: "vague", sentence: s.n, quote: r.Text[s.tokens[denialOf(s.tokens, v)].start:v.end], noun: judgedNoun(s.tokens, v), praise: !v.blames}
 	j, work := judgementOf(s.tokens, v), onlyWorkArea(s)
 	if s.tokens[v.from].in("tasty", "delicious", "yummy", "scrumptious", "yum", "delish", "edible") && (j.of != judgedFood || j.sense == "") {
 		j.of, j.sense, work = judgedFood, lexicon.Sense(lexicon.Taste), "" // such words are of food, whoever says them

@@ -35,10 +35,10 @@ func (d asking) dangers(r *reading) []wish {
 		if q.state == dealt || q.state == givenAdvice || !d.plain(r, c, q.state) {
 			continue
 		}
-		if q.state == treated && r.Role == Learner && d.grownUpNear(r) {
+		if q.state == treated && r.Role == Learner && r.namesGrownUp() {
 			continue // who was there has seen it
 		}
-		if q.state == planForNext && areaOfDanger(c.Kind) == lexicon.Safety && d.grownUpNear(r) {
+		if q.state == planForNext && areaOfDanger(c.Kind) == lexicon.Safety && r.namesGrownUp() {
 			continue // what was eaten may still do harm, a step that is over does not
 		}
 		if k := slices.IndexFunc(out, func(o wish) bool { return sameEvent(&o, &q) }); k < 0 {
@@ -50,8 +50,8 @@ func (d asking) dangers(r *reading) []wish {
 	return out
 }
 
-// grownUpNear reports whether the text names a grown-up who was there or ate.
-func (d asking) grownUpNear(r *reading) bool {
+// namesGrownUp reports whether the text names a grown-up who was there or ate.
+func (r *reading) namesGrownUp() bool {
 	for i := range r.sentences {
 		if slices.ContainsFunc(r.sentences[i].tokens, func(t token) bool { return grownUp(&t) }) {
 			return true
@@ -74,8 +74,8 @@ func (d asking) onlySeenTo(r *reading, c Caution) bool {
 }
 
 // plain reports whether a danger is told plainly: more than one row of the lexicon
-// hears it, a hurt was seen to, something caught fire, or a good part of a short sentence tells it ("I used
-// the same board for the chicken and the salad.").
+// hears it, a hurt was seen to, something caught fire, or a good part of a short
+// sentence tells it ("I used the same board for the chicken and the salad.").
 func (d asking) plain(r *reading, c Caution, state string) bool {
 	if state == treated || c.Kind == "equipment" && flared(r.sentences[c.Sentence-1].tokens) || cautioning(d).heard(r, c.Sentence-1, c.Kind) >= plainlyHeard {
 		return true

@@ -133,7 +133,7 @@ func otherWay(tokens []token) bool {
 // the pan moved: "I slid the wok off the ring and waited".
 func calmed(tokens []token, from int) bool {
 	for i := from; i < len(tokens); i++ {
-		if tokens[i].in("slid", "moved", "took", "turned", "switched", "pulled", "lifted", "shifted") && !tokens[i].negator() && restHas(tokens, i+1, 5, "off", "down", "away") && !notTold(tokens, i) {
+		if tokens[i].in("slid", "moved", "took", "turned", "switched", "pulled", "lifted", "shifted") && restHas(tokens, i+1, 5, "off", "down", "away") && !notTold(tokens, i) {
 			return true
 		}
 	}

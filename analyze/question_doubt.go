@@ -65,19 +65,19 @@ func (s *sentence) missedIt() bool {
 		t := &s.tokens[i]
 		first := i == 0 || s.tokens[i-1].in("i", "we") || i > 1 && s.tokens[i-2].in("i", "we")
 		switch {
-		case t.norm == "only" && (tokensIn(s.tokens, i+1, "saw", "caught", "watched") && restHas(s.tokens, i+2, i+5, "end", "tail", "last", "finish", "finished", "half", "part", "bits", "result") || tokensIn(s.tokens, i+1, "came", "there", "here", "back", "home")):
+		case t.norm == "only" && (tokensIn(s.tokens, i+1, "saw", "caught", "watched") && restHas(s.tokens, i+2, 5, "end", "tail", "last", "finish", "finished", "half", "part", "bits", "result") || tokensIn(s.tokens, i+1, "came", "there", "here", "back", "home")):
 			return true
 		case first && t.in("missed") && tokensIn(s.tokens, i+1, "most", "the", "all", "it"):
 			return true
 		case first && t.norm == "was" && tokensIn(s.tokens, i+1, "n't", "not") && tokensIn(s.tokens, i+2, "there", "here", "in", "home", "around", "about", "watching"),
 			first && t.in("wasnt", "wasn't") && tokensIn(s.tokens, i+1, "there", "here", "in", "home", "around", "about", "watching"):
 			return true
-		case first && t.in("didnt", "did") && (tokensIn(s.tokens, i+1, "see") || tokensIn(s.tokens, i+1, "n't", "not") && tokensIn(s.tokens, i+2, "see")) && restHas(s.tokens, i, i+6, "it", "much", "most", "all", "making", "cook", "cooking", "him", "her", "them"):
+		case first && t.in("didnt", "did") && (tokensIn(s.tokens, i+1, "see") || tokensIn(s.tokens, i+1, "n't", "not") && tokensIn(s.tokens, i+2, "see")) && restHas(s.tokens, i, 6, "it", "much", "most", "all", "making", "cook", "cooking", "him", "her", "them"):
 			return true
 		case first && t.norm == "was" && tokensIn(s.tokens, i+1, "out", "upstairs", "working", "asleep", "away", "elsewhere"),
-			first && t.norm == "was" && tokensIn(s.tokens, i+1, "at", "on") && restHas(s.tokens, i, i+6, "work", "shift", "shifts", "nights", "lates", "late", "call"):
+			first && t.norm == "was" && tokensIn(s.tokens, i+1, "at", "on") && restHas(s.tokens, i, 6, "work", "shift", "shifts", "nights", "lates", "late", "call"):
 			return true
-		case t.norm == "got" && tokensIn(s.tokens, i+1, "home", "in", "back") && restHas(s.tokens, 0, i+9, "when", "until", "before", "by", "time", "already", "from", "late"):
+		case t.norm == "got" && tokensIn(s.tokens, i+1, "home", "in", "back") && restHas(s.tokens, i, 9, "when", "until", "before", "by", "time", "already", "from", "late"):
 			return true
 		}
 	}
@@ -310,6 +310,9 @@ func (d *doubt) openedBeside(q wish) bool {
 		}
 	}
 	for n := max(1, q.sentence-1); n <= min(q.sentence+2, len(d.r.sentences)); n++ {
+		if q.praise && q.list == "vague" && n != q.sentence && amiss(&d.r.sentences[n-1]) {
+			continue // "It was good. Stuck to the pan a bit": a fault is not what was good
+		}
 		for _, g := range d.r.sentences[n-1].signs {
 			if g.told && contains(areas, g.area) {
 				return true

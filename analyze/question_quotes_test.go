@@ -218,6 +218,8 @@ func TestTheFoodThatWasJudgedIsAskedAbout(t *testing.T) {
 	for text, want := range map[string]string{
 		"I used a big nozzle. The dip was gorgeous.":                       "dip",
 		"I used a big nozzle. It was gorgeous.":                            "“gorgeous”",
+		"It was gorgeous. Stuck to the pan a bit.":                         "“gorgeous”",
+		"It was gorgeous. Soft and lemony.":                                "",
 		"It would be a winner.":                                            "",
 		"It smelt amazing, like holidays.":                                 "",
 		"I put chocolate in at the end which sounds weird.":                "",
